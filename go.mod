@@ -1,0 +1,3 @@
+module sawbill
+
+go 1.26

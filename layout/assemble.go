@@ -1,0 +1,134 @@
+package layout
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+)
+
+// BoardCut is the cut tree of one board, before anything in it has a name.
+type BoardCut struct {
+	Board string // its mark
+	Root  *Node
+}
+
+// Assemble makes a whole plan out of cut trees: boards in the order of the
+// stock, pieces and offcuts named, what is missing, the account and the totals.
+// Offcut leaves are those whose Offcut is not empty; their marks are given
+// here. The trees become the plan's own.
+func Assemble(p *Problem, cuts []BoardCut) *Plan {
+	plan := &Plan{Revision: 1, Problem: *p}
+	for i := range p.Stock {
+		b := &p.Stock[i]
+		for _, c := range cuts {
+			if c.Board == b.Mark {
+				nameLeaves(p, b.Mark, c.Root)
+				plan.Boards = append(plan.Boards, BoardPlan{
+					Board: b.Mark, Cost: b.Cost, Root: c.Root,
+					Account: NewAccount(p.Shop, b, p.Bill, c.Root),
+				})
+			}
+		}
+	}
+	plan.Missing = missingParts(p, plan.Boards)
+	plan.Totals = totals(p, plan.Boards)
+	return plan
+}
+
+// nameLeaves gives every part leaf an id and every offcut a mark: M4-2c is the
+// third piece of the second blank of M4, M4-K1 the first offcut to keep.
+func nameLeaves(p *Problem, mark string, root *Node) {
+	kept, blank := 0, 0
+	for _, child := range root.Children {
+		pieces := 0
+		for _, leaf := range child.Leaves() {
+			switch {
+			case leaf.Part != "":
+				if pieces == 0 {
+					blank++
+				}
+				leaf.ID = fmt.Sprintf("%s-%d%s", mark, blank, letters(pieces))
+				pieces++
+			case leaf.Offcut != "":
+				kept++
+				leaf.Offcut = offcutMark(p, mark, &kept)
+			}
+		}
+	}
+}
+
+// letters counts a, b, … z, aa, ab, …
+func letters(n int) string {
+	s := string(rune('a' + n%26))
+	if n < 26 {
+		return s
+	}
+	return letters(n/26-1) + s
+}
+
+// offcutMark is a mark that no board of the stock bears.
+func offcutMark(p *Problem, board string, n *int) string {
+	for {
+		mark := board + "-K" + strconv.Itoa(*n)
+		if p.Board(mark) == nil {
+			return mark
+		}
+		*n++
+	}
+}
+
+func missingParts(p *Problem, boards []BoardPlan) []Missing {
+	made := map[string]int{}
+	for _, b := range boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Part != "" {
+				made[leaf.Part] += leaf.Pieces()
+			}
+		}
+	}
+	var missing []Missing
+	for i := range p.Bill {
+		part := &p.Bill[i]
+		if n := part.Quantity - made[part.Name]; n > 0 {
+			missing = append(missing, Missing{Part: part.Name, Quantity: n, Why: p.whyShort(part, boards)})
+		}
+	}
+	return missing
+}
+
+// whyShort says in a few words what keeps a part from being made.
+func (p *Problem) whyShort(part *Part, used []BoardPlan) string {
+	allowed := slices.ContainsFunc(p.Stock, func(b Board) bool { return p.Allows(part, &b) })
+	if !allowed {
+		return "no board on the rack may give it"
+	}
+	free := slices.ContainsFunc(p.Stock, func(b Board) bool {
+		cut := slices.ContainsFunc(used, func(u BoardPlan) bool { return u.Board == b.Mark })
+		return p.Allows(part, &b) && !cut
+	})
+	if free {
+		return "no room found in the boards that are left"
+	}
+	return "every board that may give it is cut"
+}
+
+// totals are the cost and the yield of what is cut.
+func totals(p *Problem, boards []BoardPlan) Totals {
+	var t Totals
+	var sum Account
+	for _, bp := range boards {
+		b := p.Board(bp.Board)
+		t.Cost += bp.Cost
+		for _, leaf := range bp.Root.Leaves() {
+			if leaf.Offcut != "" {
+				t.Cost -= p.Shop.OffcutWorth(b, b.CleanOffcut(leaf.Rect))
+			}
+		}
+		sum = sum.Plus(bp.Account)
+	}
+	if rough := sum.Sum() - sum.Offcuts; len(boards) > 0 && rough > 0 {
+		yield := sum.Parts / rough
+		t.Yield = &yield
+	}
+	return t
+}

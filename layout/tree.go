@@ -1,0 +1,57 @@
+package layout
+
+// Cut says how the children of a node are separated.
+type Cut uint8
+
+// The two cuts of a cut tree.
+const (
+	NoCut Cut = iota
+	Crosscut
+	Rip
+)
+
+// String gives the word of the plan file.
+func (c Cut) String() string { return [...]string{"", "crosscut", "rip"}[c] }
+
+// Node is one rectangle of the tree of cuts that breaks a board down. It has
+// children, or it is a leaf: a part, an offcut or scrap. Area that no child
+// covers is scrap, kerf or trim.
+type Node struct {
+	Rect
+	Cut       Cut
+	Trued     bool
+	Thickness Length // what a trued node is planed to
+	Children  []*Node
+	Lean      Length
+
+	Part   string // the bill's name, on a part leaf
+	ID     string // a stable name for one piece
+	Show   Face
+	OnEdge bool
+	Layers int // pieces resawn from this leaf; 0 means 1
+	Slices int
+
+	Offcut string // its mark, on an offcut leaf
+}
+
+// Walk calls visit for n and all below it, parents first, in order.
+func (n *Node) Walk(visit func(*Node)) {
+	visit(n)
+	for _, c := range n.Children {
+		c.Walk(visit)
+	}
+}
+
+// Leaves lists the leaves below n in order.
+func (n *Node) Leaves() []*Node {
+	var leaves []*Node
+	n.Walk(func(m *Node) {
+		if len(m.Children) == 0 {
+			leaves = append(leaves, m)
+		}
+	})
+	return leaves
+}
+
+// Pieces is how many pieces a part leaf gives.
+func (n *Node) Pieces() int { return max(1, n.Layers) }
