@@ -1,0 +1,11 @@
+// Package samples holds jobs to run as they stand: each is a folder with a
+// stock, a bill and a shop file. They are embedded, so that an installed
+// program can write them out.
+package samples
+
+import "embed"
+
+// Files holds one folder a sample, named after it.
+//
+//go:embed toolchest/*.csv toolchest/*.toml stools/*.csv stools/*.toml
+var Files embed.FS
