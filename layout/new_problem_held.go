@@ -1,0 +1,141 @@
+package layout
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
+
+// checkHeld complains of a part that no board could hold, whatever else is cut
+// from it. Only sizes count: defects are the solver's business. A part that
+// only boards on hold or at the yard could hold is worth a warning.
+func checkHeld(a about, p *Problem, part *Part) {
+	var taken, left []*Board
+	for i := range p.Stock {
+		b := &p.Stock[i]
+		if !part.fromBoard(b) {
+			continue
+		}
+		if p.Takes(b) {
+			taken = append(taken, b)
+		} else {
+			left = append(left, b)
+		}
+	}
+	fits := func(b *Board) bool { return newFit(p.Shop, part, b).holds() }
+	name := fmt.Sprintf("part %q: ", part.Name)
+	switch {
+	case slices.ContainsFunc(taken, fits):
+	case slices.ContainsFunc(left, fits):
+		b := left[slices.IndexFunc(left, fits)]
+		a.warn("", "", fmt.Sprintf("%sonly a board that takes no part, %s (%s), could hold it", name, b.Mark, b.Source))
+	case len(taken)+len(left) == 0:
+		a.fault("", "", name+"from and not_from leave no board that could give it")
+	default:
+		a.fault("", "", name+whyNotHeld(p.Shop, part, append(taken, left...)))
+	}
+}
+
+// fromBoard is what Problem.Allows says, whether or not the board takes part.
+func (p *Part) fromBoard(b *Board) bool {
+	everything := Problem{Yard: true}
+	rack := *b
+	rack.Source = Rack
+	return everything.Allows(p, &rack)
+}
+
+// fit is how much room a board leaves for one piece of a part, by itself, and
+// how much that piece takes.
+type fit struct {
+	board                    *Board
+	thickness, length, width Length // of the piece, the length with its blank
+	available, clear, across Length // what the board gives
+}
+
+// newFit puts the piece at the wider end of the board, as near to it as the
+// trims allow.
+func newFit(s *Shop, part *Part, b *Board) fit {
+	end := max(endLoss(s, b), s.Snipe)
+	f := fit{
+		board:     b,
+		thickness: part.CutThickness(s), available: s.Available(b),
+		length: part.CutLength(s) + 2*end, clear: b.Length - 2*s.EndTrim,
+		width: part.CutWidth(s),
+	}
+	if f.machined() {
+		f.length = max(f.length, s.MinBlank)
+		if s.MaxBlank > 0 {
+			f.clear = min(f.clear, s.MaxBlank)
+		}
+	}
+	if near := s.EndTrim + end; near+part.CutLength(s) <= b.Length {
+		f.across = max(b.FarMin(Span{near, near + part.CutLength(s)}),
+			b.FarMin(Span{b.Length - near - part.CutLength(s), b.Length - near})) - edgeLoss(s, b)
+	}
+	return f
+}
+
+// machined reports whether the piece's blank goes over the jointer or through
+// the planer.
+func (f fit) machined() bool {
+	return f.board.Faces == FacesRough || f.board.Edges != EdgesBoth || f.thickness < f.available
+}
+
+func (f fit) holds() bool {
+	return f.thickness <= f.available && f.length <= f.clear && f.width <= f.across
+}
+
+// endLoss is what squaring costs at each end of a blank of a board without crook.
+func endLoss(s *Shop, b *Board) Length {
+	if b.Edges == EdgesRough {
+		return s.EndSquare
+	}
+	return 0
+}
+
+// edgeLoss is what jointing costs across the whole of a board.
+func edgeLoss(s *Shop, b *Board) Length {
+	switch b.Edges {
+	case EdgesBoth:
+		return 0
+	case EdgesOne:
+		return s.EdgeJoint
+	}
+	return 2 * s.EdgeJoint
+}
+
+// whyNotHeld names the board that comes nearest and the figure that fails: the
+// thickness if that fails everywhere, else the length, else the width.
+func whyNotHeld(s *Shop, part *Part, boards []*Board) string {
+	var fits []fit
+	for _, b := range boards {
+		fits = append(fits, newFit(s, part, b))
+	}
+	say := func(l Length) string { return l.Format(s.Units, s.Fraction) }
+	species := strings.Join(part.Species, " or ")
+	thick, best := passing(fits, func(f fit) Length { return f.available - f.thickness })
+	if len(thick) == 0 {
+		return fmt.Sprintf("needs %s thick; the thickest %s, %s, finishes to %s",
+			say(best.thickness), species, best.board.Mark, say(best.available))
+	}
+	long, best := passing(thick, func(f fit) Length { return f.clear - f.length })
+	if len(long) == 0 {
+		return fmt.Sprintf("needs a blank %s long; the longest %s that is thick enough, %s, gives %s",
+			say(best.length), species, best.board.Mark, say(best.clear))
+	}
+	_, best = passing(long, func(f fit) Length { return f.across - f.width })
+	return fmt.Sprintf("needs %s wide; the widest %s that is thick and long enough, %s, gives %s",
+		say(best.width), species, best.board.Mark, say(max(0, best.across)))
+}
+
+// passing keeps the fits with some room to spare, or none; best is the one with
+// the most.
+func passing(fits []fit, room func(fit) Length) (kept []fit, best fit) {
+	best = slices.MaxFunc(fits, func(f, g fit) int { return int(max(-1, min(1, room(f)-room(g)))) })
+	for _, f := range fits {
+		if room(f) >= 0 {
+			kept = append(kept, f)
+		}
+	}
+	return kept, best
+}

@@ -1,0 +1,92 @@
+package layout
+
+import (
+	"slices"
+	"strings"
+)
+
+// checkTogether checks what the bill asks of the stock, and resolves the marks
+// in it. It expects that cs holds what was wrong with each by itself: sizes are
+// not compared with boards that are at fault themselves.
+func checkTogether(cs *Complaints, p *Problem) {
+	faulty := map[Table]map[int]bool{ShopTable: {}, StockTable: {}, BillTable: {}}
+	for _, c := range cs.Faults() {
+		faulty[c.Table][c.Row] = true
+	}
+	species, complete := speciesOf(p.Stock)
+	for i := range p.Bill {
+		a := about{cs, BillTable, i}
+		part := &p.Bill[i]
+		part.From = resolveMarks(a, "from", part.From, p.Stock)
+		part.NotFrom = resolveMarks(a, "not_from", part.NotFrom, p.Stock)
+		known := !complete || checkSpecies(a, part, species)
+		sound := len(faulty[ShopTable]) == 0 && len(faulty[StockTable]) == 0 && !faulty[BillTable][i]
+		if known && sound && part.Length > 0 {
+			checkHeld(a, p, part)
+		}
+	}
+}
+
+// speciesOf lists the species of the stock, each as first written, and whether
+// every board names one.
+func speciesOf(stock []Board) (species []string, complete bool) {
+	complete = len(stock) > 0
+	for _, b := range stock {
+		complete = complete && strings.TrimSpace(b.Species) != ""
+		if !slices.ContainsFunc(species, func(s string) bool { return SameSpecies(s, b.Species) }) {
+			species = append(species, b.Species)
+		}
+	}
+	return species, complete
+}
+
+// checkSpecies reports whether the stock has boards of one of the part's
+// species. Every species must be known, for a misspelt alternative would be
+// silently ignored.
+func checkSpecies(a about, part *Part, species []string) bool {
+	any := false
+	for _, s := range part.Species {
+		if slices.ContainsFunc(species, func(t string) bool { return SameSpecies(s, t) }) {
+			any = true
+		} else if strings.TrimSpace(s) != "" {
+			a.fault("species", s, "of which the stock has no board: "+WantOneOf(s, species))
+		}
+	}
+	return any
+}
+
+// resolveMarks gives the marks of single boards that marks stand for, in the
+// order of the stock.
+func resolveMarks(a about, column string, marks []string, stock []Board) []string {
+	var resolved []string
+	wanted := map[string]bool{}
+	for _, m := range marks {
+		wanted[strings.ToLower(m)] = false
+	}
+	for _, b := range stock {
+		mark, base := strings.ToLower(b.Mark), strings.ToLower(b.Base)
+		_, byMark := wanted[mark]
+		_, byBase := wanted[base]
+		if byMark || byBase {
+			resolved = append(resolved, b.Mark)
+			wanted[mark], wanted[base] = true, true
+		}
+	}
+	for _, m := range marks {
+		if !wanted[strings.ToLower(m)] {
+			a.fault(column, m, "which no board bears"+didYouMean(m, marksOf(stock)))
+		}
+	}
+	return resolved
+}
+
+func marksOf(stock []Board) []string {
+	var marks []string
+	for _, b := range stock {
+		marks = append(marks, b.Mark)
+		if b.Base != b.Mark && b.Base != "" {
+			marks = append(marks, b.Base)
+		}
+	}
+	return marks
+}
