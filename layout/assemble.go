@@ -47,7 +47,7 @@ func nameLeaves(p *Problem, mark string, root *Node) {
 				if pieces == 0 {
 					blank++
 				}
-				leaf.ID = fmt.Sprintf("%s-%d%s", mark, blank, letters(pieces))
+				leaf.ID = pieceID(p, fmt.Sprintf("%s-%d", mark, blank), &pieces)
 				pieces++
 			case leaf.Offcut != "":
 				kept++
@@ -55,6 +55,14 @@ func nameLeaves(p *Problem, mark string, root *Node) {
 			}
 		}
 	}
+}
+
+// pieceID is the next id of a blank that is not the mark of a board.
+func pieceID(p *Problem, blank string, n *int) string {
+	for p.Board(blank+letters(*n)) != nil {
+		*n++
+	}
+	return blank + letters(*n)
 }
 
 // letters counts a, b, … z, aa, ab, …

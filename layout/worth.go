@@ -31,9 +31,12 @@ func (s *Shop) OffcutWorth(b *Board, clean Rect) Money {
 }
 
 // SoundArea is the area of r less the area of the union of the defects in it,
-// as marked.
+// as marked. Of an empty r it is 0.
 func SoundArea(r Rect, defects []Defect) *Area {
 	area := new(Area)
+	if r.Empty() { // two negative sides would make an area of nothing
+		return area
+	}
 	area.Add(r.Length(), r.Width())
 	var inside []Rect
 	xs := []Length{r.X1, r.X2}
