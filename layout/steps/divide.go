@@ -1,0 +1,186 @@
+package steps
+
+import "sawbill/layout"
+
+// divide rips a trued blank into strips, crosscuts a strip to lengths, or rips a
+// length once more: always from the jointed edge or squared end of what is left.
+func (w *worker) divide(h held) []held {
+	d := &divider{
+		worker: w, parent: h.node, cut: h.node.Cut, left: h.piece,
+		kids: wanted(h.node, h.piece), kerf: w.shop.Kerf(h.node.Cut, true),
+		op: Crosscut, near: Butt, beyond: Tip, thin: 1,
+	}
+	if d.cut == layout.Rip {
+		d.op, d.near, d.beyond, d.thin = Rip, Reference, Far, max(1, w.shop.MinRip)
+	}
+	for len(d.kids) > 0 {
+		d.next()
+	}
+	return d.out
+}
+
+type divider struct {
+	*worker
+	parent       *layout.Node
+	cut          layout.Cut
+	left         piece   // what is still to be divided
+	kids         []child // what it is still to become
+	kerf         layout.Length
+	op           Operation
+	near, beyond From
+	// thin is the least waste that may lie between fence and blade.
+	thin layout.Length
+	out  []held
+}
+
+// next makes the next cut or two.
+func (d *divider) next() {
+	kid, lo := d.kids[0], span(d.left.rect, d.cut).Lo
+	switch gap := kid.span.Lo - lo; {
+	case gap == 0:
+		d.take(kid)
+	case gap-d.kerf >= d.thin || gap > d.kerf && kid.short:
+		d.trim(kid.span.Lo)
+	default:
+		d.takeWide(kid)
+	}
+}
+
+func (d *divider) part(lo, hi layout.Length) piece {
+	p := d.left
+	p.rect = withSpan(p.rect, d.cut, layout.Span{Lo: lo, Hi: hi})
+	return p
+}
+
+// trim takes the waste before the next piece off.
+func (d *divider) trim(to layout.Length) {
+	lo := span(d.left.rect, d.cut).Lo
+	waste := d.part(lo, to-d.kerf)
+	s := d.step(d.near, to-d.kerf-lo, layout.Span{Lo: to - d.kerf, Hi: to})
+	s.OffSize = waste.size()
+	d.goOn(&s, to)
+}
+
+// take cuts the next piece off what is left.
+func (d *divider) take(kid child) {
+	if d.exact(d.left) {
+		d.nameLeft(kid)
+		return
+	}
+	lo, hi := kid.span.Lo, kid.span.Hi
+	off := d.wood.clip(d.part(lo, hi).sawn(d.cut))
+	s := d.step(d.near, hi-lo, layout.Span{Lo: hi, Hi: hi + d.kerf})
+	node := settle(kid.node, off)
+	d.comesOff(&s, node, &off)
+	d.out = append(d.out, held{node, off})
+	d.kids = d.kids[1:]
+	d.goOn(&s, hi+d.kerf)
+}
+
+// nameLeft is for when what is left already is the last piece. A strip that is
+// yet to be planed gets its name then.
+func (d *divider) nameLeft(kid child) {
+	p := d.left
+	node := settle(kid.node, p)
+	if node.Part == "" || d.need(node) == p.thickness {
+		p = d.name(d.op, d.near, kid.span.Len(), node, p)
+	}
+	d.out = append(d.out, held{node, p})
+	d.kids = nil
+}
+
+// takeWide cuts the next piece together with the little waste before it, then
+// trims that waste off, measured from the fresh cut.
+func (d *divider) takeWide(kid child) {
+	lo, hi := span(d.left.rect, d.cut).Lo, kid.span.Hi
+	wide := d.part(lo, hi)
+	if hi < span(d.left.rect, d.cut).Hi || d.left.open(d.cut) && !kid.short {
+		wide = wide.sawn(d.cut)
+		s := d.step(d.near, hi-lo, layout.Span{Lo: hi, Hi: hi + d.kerf})
+		s.OffSize = wide.size()
+		wide.id = d.sheet.names.unfinished(kid.node)
+		s.Off = wide.id
+		d.kids = d.kids[1:]
+		d.goOn(&s, hi+d.kerf)
+	} else {
+		d.kids = nil
+	}
+	d.trimWide(kid, wide)
+}
+
+func (d *divider) trimWide(kid child, wide piece) {
+	lo := kid.span.Lo
+	off := wide
+	off.rect = withSpan(off.rect, d.cut, kid.span)
+	off = d.wood.clip(off)
+	s := d.step(d.beyond, kid.span.Len(), layout.Span{Lo: lo - d.kerf, Hi: lo})
+	s.Kerf = withSpan(wide.rect, d.cut, layout.Span{Lo: lo - d.kerf, Hi: lo})
+	node := settle(kid.node, off)
+	d.comesOff(&s, node, &off)
+	if gap := lo - span(wide.rect, d.cut).Lo; gap > d.kerf {
+		waste := wide
+		waste.rect = withSpan(waste.rect, d.cut, layout.Span{Lo: lo - gap, Hi: lo - d.kerf})
+		s.RestSize = waste.size()
+	}
+	d.emit(s, wide)
+	d.out = append(d.out, held{node, off})
+}
+
+func (d *divider) step(from From, setting layout.Length, kerf layout.Span) Step {
+	return Step{
+		Operation: d.op, From: from, Setting: setting,
+		Kerf: withSpan(d.left.rect, d.cut, kerf),
+	}
+}
+
+// goOn writes a step down and goes on with what lies beyond its kerf, which ends
+// at lo.
+func (d *divider) goOn(s *Step, lo layout.Length) {
+	whole := d.left
+	d.left = d.rest(s, lo)
+	d.emit(*s, whole)
+}
+
+// rest fills in what lies beyond a kerf that ends at lo, and gives it.
+func (d *divider) rest(s *Step, lo layout.Length) piece {
+	hi := span(d.left.rect, d.cut).Hi
+	if lo >= hi {
+		return piece{}
+	}
+	p := d.wood.clip(d.part(lo, hi))
+	s.RestSize = p.size()
+	names := d.sheet.names
+	switch {
+	case len(d.kids) == 0:
+		p.id = "" // waste
+	case !d.exact(p):
+		p.id = names.next(d.sheet.Name(d.parent))
+	case d.needsName(s, p):
+		p.id = names.unfinished(settle(d.kids[0].node, p))
+	default:
+		node := settle(d.kids[0].node, p)
+		p.id = names.finished(node)
+		s.keepRest(node.Offcut)
+		d.kids = nil
+		d.out = append(d.out, held{node, p})
+	}
+	s.Rest = p.id
+	return p
+}
+
+// needsName reports whether the rest of a step, which is exactly a piece, still
+// needs a step that names it: a finished part does, for only what is off is
+// counted, and so does a second offcut. A strip that is yet to be planed is
+// named then.
+func (d *divider) needsName(s *Step, p piece) bool {
+	node := settle(d.kids[0].node, p)
+	return node.Part != "" || node.Offcut != "" && s.Offcut != ""
+}
+
+// exact reports whether a piece already is the one thing that is still to come
+// from it, with no rough side left to cut clean. An offcut may keep one.
+func (d *divider) exact(p piece) bool {
+	kid := d.kids[0]
+	return len(d.kids) == 1 && span(p.rect, d.cut) == kid.span &&
+		(!p.open(d.cut) || kid.short || kid.node.Offcut != "")
+}

@@ -1,0 +1,127 @@
+package steps
+
+import (
+	"fmt"
+
+	"sawbill/layout"
+)
+
+// names gives every piece of a job its id. A part or an offcut has the name
+// that the plan gave it; M4-2 is the second blank of M4, M4-2/1 the first strip
+// of it, and so on down.
+type names struct {
+	chalk map[*layout.Node]string
+	taken map[string]bool
+	cuts  map[string]int // ids given so far by chalk name
+}
+
+func newNames(p *layout.Plan) *names {
+	n := &names{map[*layout.Node]string{}, map[string]bool{}, map[string]int{}}
+	for _, b := range p.Problem.Stock {
+		n.taken[b.Mark] = true
+	}
+	for _, b := range p.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			n.nameLeaf(leaf)
+		}
+	}
+	for _, b := range p.Boards {
+		n.chalk[b.Root] = b.Board
+		n.nameBlanks(b)
+	}
+	return n
+}
+
+func (n *names) nameLeaf(leaf *layout.Node) {
+	switch {
+	case leaf.Offcut != "":
+		n.chalk[leaf] = n.claim(leaf.Offcut)
+	case leaf.ID != "":
+		n.chalk[leaf] = n.claim(leaf.ID)
+	}
+}
+
+// nameBlanks counts the blanks that give parts first, as the ids of their
+// pieces do, then the others.
+func (n *names) nameBlanks(b layout.BoardPlan) {
+	count := 0
+	for _, wantParts := range []bool{true, false} {
+		for _, blank := range b.Root.Children {
+			if hasPart(blank) == wantParts && !isWaste(blank) {
+				if len(blank.Children) > 0 || blank.Trued {
+					count++
+				}
+				n.nameBelow(blank, fmt.Sprintf("%s-%d", b.Board, count))
+			}
+		}
+	}
+}
+
+func (n *names) nameBelow(node *layout.Node, name string) {
+	if _, named := n.chalk[node]; !named {
+		n.chalk[node] = n.claim(name)
+	}
+	for i, c := range node.Children {
+		if len(node.Children) == 1 && len(c.Children) > 0 { // what is trimmed keeps its name
+			n.chalk[c] = n.chalk[node]
+		}
+		n.nameBelow(c, fmt.Sprintf("%s/%d", n.chalk[node], i+1))
+	}
+}
+
+// claim takes a name, or one near it when another piece has it already.
+func (n *names) claim(name string) string {
+	for n.taken[name] {
+		name += "+"
+	}
+	n.taken[name] = true
+	return name
+}
+
+// next is a fresh id for what becomes of the piece with a chalk name: the name
+// itself the first time, then name~1, name~2, …
+func (n *names) next(chalk string) string {
+	k := n.cuts[chalk]
+	n.cuts[chalk] = k + 1
+	if k == 0 {
+		return chalk
+	}
+	return fmt.Sprintf("%s~%d", chalk, k)
+}
+
+// unfinished is a fresh id for a piece that is not yet what its name says, so
+// that a finished piece has the plain name.
+func (n *names) unfinished(node *layout.Node) string {
+	chalk := n.chalk[node]
+	if len(node.Children) == 0 && n.cuts[chalk] == 0 {
+		n.cuts[chalk] = 1
+	}
+	return n.next(chalk)
+}
+
+// finished is the id of a piece that is now what node says.
+func (n *names) finished(node *layout.Node) string {
+	if len(node.Children) == 0 {
+		return n.chalk[node]
+	}
+	return n.next(n.chalk[node])
+}
+
+func hasPart(n *layout.Node) bool {
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" {
+			return true
+		}
+	}
+	return false
+}
+
+// isWaste reports whether nothing below n is wanted.
+func isWaste(n *layout.Node) bool {
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" || leaf.Offcut != "" {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,103 @@
+package steps
+
+import "sawbill/layout"
+
+// Sheet is the work on one board, in order.
+type Sheet struct {
+	Board  *layout.Board
+	Plan   *layout.BoardPlan
+	Steps  []Step
+	Blanks []Blank
+	names  *names
+}
+
+// Blank is one trued piece and where it lies.
+type Blank struct {
+	Name string // its chalk name
+	Node *layout.Node
+	// Usable is what truing leaves, in the board's frame. Where the far edge
+	// tapers it is the box around the wood.
+	Usable    layout.Rect
+	Thickness layout.Length // planed to this
+	// LeastWidth is the width that truing leaves at the narrowest place.
+	LeastWidth layout.Length
+	// OpenFar and OpenTip say that the far edge and the tip end are still rough
+	// after truing.
+	OpenFar, OpenTip bool
+}
+
+// Of is the work on one board of a plan. bp is one of plan.Boards.
+func Of(plan *layout.Plan, bp *layout.BoardPlan) *Sheet {
+	for _, s := range All(plan) {
+		if s.Plan.Board == bp.Board {
+			return s
+		}
+	}
+	panic("steps: board " + bp.Board + " is not in the plan")
+}
+
+// All is the work of a whole job, board by board. The plan must have passed its
+// check.
+func All(plan *layout.Plan) []*Sheet {
+	var sheets []*Sheet
+	names := newNames(plan)
+	number, tally := 0, newTally(plan)
+	for i := range plan.Boards {
+		s := newSheet(plan, &plan.Boards[i], names)
+		for j := range s.Steps {
+			number++
+			s.Steps[j].Number = number
+			tally.count(&s.Steps[j])
+		}
+		sheets = append(sheets, s)
+	}
+	return sheets
+}
+
+func newSheet(plan *layout.Plan, bp *layout.BoardPlan, names *names) *Sheet {
+	s := &Sheet{Board: plan.Problem.Board(bp.Board), Plan: bp, names: names}
+	w := &worker{shop: plan.Problem.Shop, problem: &plan.Problem, board: s.Board, sheet: s}
+	whole := piece{
+		id:        names.next(bp.Board),
+		rect:      s.Board.Frame(),
+		thickness: s.Board.Thickness,
+	}
+	w.breakDown(held{bp.Root, whole})
+	if len(s.Steps) > 0 {
+		s.Steps[0].Cautions = append(s.Steps[0].Cautions, CautionDust)
+	}
+	return s
+}
+
+// Name is the chalk name of the piece that a node becomes.
+func (s *Sheet) Name(n *layout.Node) string { return s.names.chalk[n] }
+
+// tally counts finished pieces against the bill over a whole job.
+type tally struct {
+	done, of map[string]int
+}
+
+func newTally(plan *layout.Plan) tally {
+	t := tally{map[string]int{}, map[string]int{}}
+	for i := range plan.Problem.Bill {
+		part := &plan.Problem.Bill[i]
+		if part.Set == "" {
+			t.of[part.Name] = part.Quantity
+		}
+	}
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if part := plan.Problem.Part(leaf.Part); part != nil && part.Set != "" {
+				t.of[leaf.Part]++ // how many strips a set takes is the plan's choice
+			}
+		}
+	}
+	return t
+}
+
+func (t tally) count(s *Step) {
+	if s.Part != "" {
+		t.done[s.Part]++
+		s.Count = Count{t.done[s.Part], t.of[s.Part]}
+	}
+}

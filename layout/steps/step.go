@@ -1,0 +1,111 @@
+package steps
+
+import (
+	"fmt"
+	"strings"
+
+	"sawbill/layout"
+)
+
+// Operation is what is done to the piece in hand.
+type Operation string
+
+// The operations, in the words of the trade.
+const (
+	Crosscut Operation = "crosscut"
+	RoughRip Operation = "rough rip"
+	True     Operation = "true"
+	Rip      Operation = "rip"
+	Plane    Operation = "plane"
+)
+
+// From is the end, edge or face of the piece in hand that stop, fence or tape
+// touches.
+type From string
+
+// What a setting can be measured from.
+const (
+	Butt      From = "butt"
+	Tip       From = "tip"
+	Reference From = "reference"
+	Far       From = "far"
+	Face      From = "face"
+)
+
+// Size is length along the grain by width by thickness.
+type Size struct{ Length, Width, Thickness layout.Length }
+
+// Count says how many pieces of a part are done after a step, and how many are
+// wanted. The zero Count belongs to a step that finishes none.
+type Count struct{ Done, Of int }
+
+// String gives "3 of 8", or nothing for the zero Count.
+func (c Count) String() string {
+	if c.Of == 0 {
+		return ""
+	}
+	return fmt.Sprintf("%d of %d", c.Done, c.Of)
+}
+
+// Step is one thing that a person does to one piece of wood.
+type Step struct {
+	Number    int    // 1, 2, 3, … over the whole job
+	Board     string // mark of the board that the piece comes from
+	Piece     string // id of the piece taken in hand
+	Operation Operation
+	From      From
+	// Setting is the distance from there to the near side of the kerf; for True
+	// and Plane it is the thickness planed to.
+	Setting layout.Length
+	// Off is the id of the piece between stop or fence and blade, or of the
+	// result of True and Plane. It is empty when that piece is waste.
+	Off     string
+	OffSize Size
+	// Rest is the id of what lies beyond the kerf, empty when it is waste or
+	// nothing is left.
+	Rest string
+	// Part is the bill's name when Off is a finished piece of it.
+	Part string
+	// Offcut is the mark of a leftover to keep. It is the rest when KeepsRest.
+	Offcut    string
+	KeepsRest bool
+	Slices    int
+	Count     Count
+	Cautions  []Caution
+
+	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
+	// nothing is left.
+	RestSize Size
+	// Kerf is where the saw passes, in the board's frame. Where the plan leaves
+	// nothing beyond a piece it lies outside the plan's wood, in the rough edge
+	// or end. It is empty for True, Plane and a step without a cut.
+	Kerf layout.Rect
+	// NoCut says that the piece already has the size of Setting, so that nothing
+	// is sawn: the step only names it and counts it.
+	NoCut bool
+	// Blank is the chalk name of the trued blank that the step works on, empty
+	// for the rough cuts before.
+	Blank string
+}
+
+// OffcutColumn is the mark as the step file writes it: plain for Off,
+// "rest:MARK" for the rest.
+func (s *Step) OffcutColumn() string {
+	if s.KeepsRest {
+		return "rest:" + s.Offcut
+	}
+	return s.Offcut
+}
+
+// keepRest marks the rest as an offcut to keep, unless the mark is empty.
+func (s *Step) keepRest(mark string) {
+	if mark != "" {
+		s.Offcut, s.KeepsRest = mark, true
+	}
+}
+
+// Chalk is the name written on the wood of the piece with an id.
+func Chalk(id string) string {
+	name, _, _ := strings.Cut(id, "~")
+	return name
+}

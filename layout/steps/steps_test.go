@@ -1,0 +1,229 @@
+package steps
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"pgregory.net/rapid"
+
+	"sawbill/layout"
+)
+
+func TestSawyerEndsWithThePartsOfAnyPlan(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := randomPlan(t)
+		if err := cutAll(p); err != nil {
+			for _, s := range All(p) {
+				t.Log(strings.Join(lines(s), "\n"))
+			}
+			t.Fatal(err)
+		}
+	})
+}
+
+// Waste that is thinner than the shop rips never lies between fence and blade,
+// but where the far edge has no straight wood to turn round to.
+func TestThinWasteIsNeverTrapped(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := randomPlan(t)
+		for _, sheet := range All(p) {
+			for _, s := range sheet.Steps {
+				trapped := s.Operation == Rip && s.From == Reference && s.Off == "" && s.Setting < p.Problem.Shop.MinRip
+				if trapped && sheet.Board.Width == sheet.Board.TipWidth {
+					t.Fatalf("step %d: %v of waste against the fence", s.Number, s.Setting)
+				}
+			}
+		}
+	})
+}
+
+// lines writes each step as one line of text.
+func lines(s *Sheet) []string {
+	var list []string
+	for _, st := range s.Steps {
+		line := fmt.Sprintf("%d %s: %s from %s %s -> %s", st.Number, st.Piece, st.Operation, st.From, inches(st.Setting), dash(st.Off))
+		if st.Off != "" {
+			line += fmt.Sprintf(" %s x %s x %s", inches(st.OffSize.Length), inches(st.OffSize.Width), inches(st.OffSize.Thickness))
+		}
+		line += " + " + dash(st.Rest)
+		for _, more := range []string{st.Part, st.Count.String(), st.OffcutColumn()} {
+			if more != "" {
+				line += ", " + more
+			}
+		}
+		if st.NoCut {
+			line += ", no cut"
+		}
+		list = append(list, line)
+	}
+	return list
+}
+
+func inches(l layout.Length) string {
+	return strings.TrimSuffix(l.Format(layout.Inches, 64), "\"")
+}
+
+func dash(id string) string {
+	if id == "" {
+		return "-"
+	}
+	return id
+}
+
+// bench is a plan made by hand: a rough board of hornbeam, 60 x 7 x 1, in two
+// blanks. The first is [1, 31] of the board and so [1-1/4, 30-3/4] x [1/8, 6-7/8]
+// after truing. It gives two rails side by side, a strip with two pegs, of which
+// the second is at an odd place, and an offcut. The second blank is [36, 59] and
+// one thin panel.
+func bench() *layout.Plan {
+	const in, e = layout.Inch, layout.Inch / 8
+	rect := func(x1, x2, y1, y2 layout.Length) layout.Rect { return layout.Rect{X1: x1, X2: x2, Y1: y1, Y2: y2} }
+	part := func(r layout.Rect, name string) *layout.Node { return &layout.Node{Rect: r, Part: name} }
+	const lo, hi = 10 * e, 246 * e // the usable length of the first blank
+	first := &layout.Node{
+		Rect: rect(1*in, 31*in, 0, 7*in), Cut: layout.Rip, Trued: true, Thickness: 6 * e,
+		Children: []*layout.Node{
+			{Rect: rect(lo, hi, 1*e, 26*e), Cut: layout.Crosscut, Children: []*layout.Node{
+				{Rect: rect(lo, lo+24*in, 1*e, 26*e), Cut: layout.Rip, Children: []*layout.Node{
+					part(rect(lo, lo+24*in, 1*e, 13*e), "rail"),
+					part(rect(lo, lo+24*in, 14*e, 26*e), "rail"),
+				}},
+			}},
+			{Rect: rect(lo, hi, 27*e, 35*e), Cut: layout.Crosscut, Children: []*layout.Node{
+				part(rect(lo, lo+4*in, 27*e, 35*e), "peg"),
+				part(rect(lo+6*in, lo+10*in, 27*e, 35*e), "peg"),
+			}},
+			{Rect: rect(lo, hi, 36*e, 55*e), Offcut: "?"},
+		},
+	}
+	second := &layout.Node{
+		Rect: rect(36*in, 59*in, 0, 7*in), Cut: layout.Rip, Trued: true, Thickness: 4 * e,
+		Children: []*layout.Node{
+			{Rect: rect(36*in+2*e, 59*in-2*e, 1*e, 55*e), Cut: layout.Crosscut, Children: []*layout.Node{
+				part(rect(36*in+2*e, 56*in+2*e, 1*e, 55*e), "panel"),
+			}},
+		},
+	}
+	p := &layout.Problem{
+		Shop: layout.DefaultShop(layout.Inches),
+		Stock: []layout.Board{{
+			Mark: "H4", Species: "hornbeam", Thickness: in, Width: 7 * in, TipWidth: 7 * in, Length: 60 * in,
+			Defects: []layout.Defect{
+				{Kind: layout.Metal, Rect: rect(33*in, 34*in, in, 2*in)},
+				{Kind: layout.Loose, Rect: rect(57*in, 58*in, in, 2*in)},
+			},
+		}},
+		Bill: []layout.Part{
+			{Name: "rail", Species: []string{"hornbeam"}, Thickness: 6 * e, Width: 12 * e, Length: 24 * in, Quantity: 3},
+			{Name: "peg", Species: []string{"hornbeam"}, Thickness: 5 * e, Width: 8 * e, Length: 4 * in, Quantity: 2},
+			{Name: "panel", Species: []string{"hornbeam"}, Thickness: 4 * e, Width: 54 * e, Length: 20 * in, Quantity: 1},
+		},
+	}
+	root := &layout.Node{Rect: rect(0, 60*in, 0, 7*in), Cut: layout.Crosscut, Children: []*layout.Node{first, second}}
+	return layout.Assemble(p, []layout.BoardCut{{Board: "H4", Root: root}})
+}
+
+func TestStepsOfAPlanMadeByHand(t *testing.T) {
+	plan := bench()
+	want := []string{
+		// Between the blanks lie 5 in: two cuts.
+		"1 H4: crosscut from butt 59 -> H4~1 59 x 7 x 1 + -",
+		"2 H4~1: crosscut from butt 35-7/8 -> H4~2 35-7/8 x 7 x 1 + H4-2",
+		"3 H4~2: crosscut from butt 31 -> H4~3 31 x 7 x 1 + -",
+		"4 H4~3: crosscut from butt 7/8 -> - + H4-1",
+		"5 H4-1: true from face 3/4 -> H4-1~1 29-1/2 x 6-3/4 x 3/4 + -",
+		"6 H4-1~1: rip from reference 3-1/8 -> H4-1/1 29-1/2 x 3-1/8 x 3/4 + H4-1~2",
+		"7 H4-1~2: rip from reference 1 -> H4-1/2 29-1/2 x 1 x 3/4 + H4-K1, rest:H4-K1",
+		"8 H4-1/2: plane from face 5/8 -> H4-1/2~1 29-1/2 x 1 x 5/8 + -",
+		"9 H4-1/1: crosscut from butt 24 -> H4-1/1~1 24 x 3-1/8 x 3/4 + -",
+		// The second peg starts 2 in after the first; the kerf has taken 1/8 of it.
+		"10 H4-1/2~1: crosscut from butt 4 -> H4-1c 4 x 1 x 5/8 + H4-1/2~2, peg, 1 of 2",
+		"11 H4-1/2~2: crosscut from butt 1-3/4 -> - + H4-1/2~3",
+		"12 H4-1/2~3: crosscut from butt 4 -> H4-1d 4 x 1 x 5/8 + -, peg, 2 of 2",
+		// The kerf leaves just the second rail.
+		"13 H4-1/1~1: rip from reference 1-1/2 -> H4-1a 24 x 1-1/2 x 3/4 + H4-1b~1, rail, 1 of 3",
+		"14 H4-1b~1: rip from reference 1-1/2 -> H4-1b 24 x 1-1/2 x 3/4 + -, rail, 2 of 3, no cut",
+		// The panel is as wide as the blank, whose far edge is still rough.
+		"15 H4-2: true from face 1/2 -> H4-2~1 22-1/2 x 6-3/4 x 1/2 + -",
+		"16 H4-2~1: rip from reference 6-3/4 -> H4-2~2 22-1/2 x 6-3/4 x 1/2 + -",
+		"17 H4-2~2: crosscut from butt 20 -> H4-2a 20 x 6-3/4 x 1/2 + -, panel, 1 of 1",
+	}
+	sheet := Of(plan, &plan.Boards[0])
+	if diff := cmp.Diff(want, lines(sheet)); diff != "" {
+		t.Error(diff)
+	}
+	if err := cutAll(plan); err != nil {
+		t.Error(err)
+	}
+}
+
+func TestCautionsStandBesideTheirStep(t *testing.T) {
+	plan := bench()
+	sheet := Of(plan, &plan.Boards[0])
+	want := map[int][]Caution{
+		1:  {CautionMetal, CautionDust},
+		3:  {CautionMetal},
+		4:  nil,
+		6:  {CautionPushStick},
+		7:  {CautionPushStick},
+		10: {CautionShort},
+		14: nil, // nothing is sawn
+		15: {CautionLoose},
+		16: nil,
+	}
+	for number, cautions := range want {
+		if got := sheet.Steps[number-1].Cautions; !slices.Equal(got, cautions) {
+			t.Errorf("step %d: got %q, want %q", number, got, cautions)
+		}
+	}
+}
+
+func TestThinRipsAndWarpedBoardsAreCautioned(t *testing.T) {
+	plan := bench()
+	plan.Problem.Shop.MinRip = 3 * layout.Inch / 2 * 2
+	plan.Problem.Stock[0].Cup = layout.Inch / 8
+	sheet := Of(plan, &plan.Boards[0])
+	for number, want := range map[int]Caution{1: CautionSupport, 7: CautionThin, 13: CautionThin} {
+		if !slices.Contains(sheet.Steps[number-1].Cautions, want) {
+			t.Errorf("step %d says %q, not %q", number, sheet.Steps[number-1].Cautions, want)
+		}
+	}
+}
+
+// A gap of less than a kerf before a piece cannot be measured from its own side:
+// the piece is cut wide, then trimmed from the fresh cut.
+func TestASliverIsTrimmedFromTheOtherSide(t *testing.T) {
+	plan := bench()
+	strip := plan.Boards[0].Root.Children[0].Children[1]
+	strip.Children[1].X1 -= 29 * layout.Inch / 16 // leaves 3/16 after the first peg
+	strip.Children[1].X2 -= 29 * layout.Inch / 16
+	got := lines(Of(plan, &plan.Boards[0]))[9:12]
+	want := []string{
+		"10 H4-1/2~1: crosscut from butt 4 -> H4-1c 4 x 1 x 5/8 + H4-1/2~2, peg, 1 of 2",
+		"11 H4-1/2~2: crosscut from butt 4-1/16 -> H4-1d~1 4-1/16 x 1 x 5/8 + -",
+		"12 H4-1d~1: crosscut from tip 4 -> H4-1d 4 x 1 x 5/8 + -, peg, 2 of 2",
+	}
+	if diff := cmp.Diff(want, got); diff != "" {
+		t.Error(diff)
+	}
+}
+
+func TestCheckWordFollowsThePlan(t *testing.T) {
+	word := CheckWord(bench())
+	if again := CheckWord(bench()); again != word {
+		t.Errorf("the same plan gives %q and %q", word, again)
+	}
+	moved := bench()
+	moved.Boards[0].Root.Children[0].X2 += layout.Nanometre
+	kerf := bench()
+	kerf.Problem.Shop.RipKerf++
+	for _, other := range []*layout.Plan{moved, kerf} {
+		if got := CheckWord(other); got == word {
+			t.Errorf("another plan has the same word %q", got)
+		}
+	}
+}

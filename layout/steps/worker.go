@@ -1,0 +1,83 @@
+package steps
+
+import "sawbill/layout"
+
+// held is a piece in hand and what it is to become.
+type held struct {
+	node  *layout.Node
+	piece piece
+}
+
+// worker writes down the steps on one board.
+type worker struct {
+	problem *layout.Problem
+	shop    *layout.Shop
+	board   *layout.Board
+	sheet   *Sheet
+	blank   string // chalk name of the trued blank in hand
+	wood    wood
+}
+
+// breakDown takes a rough piece apart: rough cuts first, then each blank.
+func (w *worker) breakDown(h held) {
+	switch {
+	case len(h.node.Children) == 0: // an offcut is kept rough
+	case h.node.Trued:
+		w.trueBlank(h)
+	default:
+		for _, kid := range w.roughCut(h) {
+			w.breakDown(kid)
+		}
+	}
+}
+
+// emit adds a step on piece p.
+func (w *worker) emit(s Step, p piece) {
+	s.Board, s.Piece, s.Blank = w.board.Mark, p.id, w.blank
+	s.Cautions = cautions(w.shop, w.board, &s, p)
+	w.sheet.Steps = append(w.sheet.Steps, s)
+}
+
+// need is the thickness that the parts below n are planed to, 0 when there are
+// none.
+func (w *worker) need(n *layout.Node) layout.Length {
+	var most layout.Length
+	for _, leaf := range n.Leaves() {
+		if part := w.problem.Part(leaf.Part); part != nil {
+			thick := part.Thickness
+			if leaf.OnEdge {
+				thick = part.Width
+			}
+			most = max(most, thick+w.shop.ThicknessAllowance)
+		}
+	}
+	return most
+}
+
+// comesOff fills in what a step takes off: piece p, which becomes node.
+func (w *worker) comesOff(s *Step, node *layout.Node, p *piece) {
+	names := w.sheet.names
+	s.OffSize = p.size()
+	switch {
+	case node.Offcut != "":
+		p.id = names.finished(node)
+		s.Offcut = node.Offcut
+	case node.Part != "" && p.thickness != w.need(node):
+		p.id = names.unfinished(node)
+	case node.Part != "":
+		p.id = names.finished(node)
+		s.Part, s.Slices = node.Part, node.Slices
+	default:
+		p.id = names.finished(node)
+	}
+	s.Off = p.id
+}
+
+// name writes down that the piece in hand already is what node says.
+func (w *worker) name(op Operation, from From, setting layout.Length, node *layout.Node, p piece) piece {
+	s := Step{Operation: op, From: from, Setting: setting, NoCut: true}
+	done := p
+	w.comesOff(&s, node, &done)
+	w.emit(s, p)
+	return done
+}
