@@ -59,6 +59,10 @@ func inches64(n Length) string {
 	return w + "-" + f + `"`
 }
 
+// String writes the share as a decimal with as many places as it needs; it
+// round-trips exactly.
+func (c Credit) String() string { return decimals(int64(c), 9) }
+
 // decimals writes n units of 10^-places with as many decimals as it needs.
 func decimals(n int64, places int) string {
 	sign := ""

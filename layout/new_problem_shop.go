@@ -38,7 +38,7 @@ func checkShop(cs *Complaints, s *Shop) {
 		a.fault("fraction", fmt.Sprint(s.Fraction), "want 2, 4, 8, 16, 32 or 64")
 	}
 	if s.OffcutCredit < 0 || s.OffcutCredit >= CreditUnity {
-		a.fault("offcut_credit", decimals(int64(s.OffcutCredit), 9), "want a share from 0 to less than 1")
+		a.fault("offcut_credit", s.OffcutCredit.String(), "want a share from 0 to less than 1")
 	}
 	if s.MaxBlank > 0 && s.MaxBlank < s.MinBlank {
 		a.fault("max_blank", s.MaxBlank.Format(s.Units, s.Fraction),
