@@ -1,0 +1,33 @@
+package column
+
+import "slices"
+
+// Bench is where one goroutine prices boards: scratch that is used again from
+// one board to the next. The zero Bench is ready to use.
+type Bench struct {
+	w     *Board
+	price []Value // by row of the bill
+
+	cells  []cellValues // by profile
+	cell   cellWork
+	strip  stripWork
+	rows   [][]Value // by profile: the worth of the strip for each end of a blank
+	rip    ripWork
+	rough  roughWork
+	useful []bool // by strip: worth more than every lower one, where nothing blocks
+	byLen  []Value
+	best   []Value
+	from   []child
+}
+
+// size gives a slice of n values, all v, in the memory of s.
+func size[T any](s []T, n int, v T) []T {
+	s = slices.Grow(s[:0], n)[:n]
+	for i := range s {
+		s[i] = v
+	}
+	return s
+}
+
+// room gives a slice of n values of any content, in the memory of s.
+func room[T any](s []T, n int) []T { return slices.Grow(s[:0], n)[:n] }

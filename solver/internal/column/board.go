@@ -1,0 +1,247 @@
+package column
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// Board is one board made ready for pricing: all that does not depend on
+// prices. It is never changed after New and may be priced from several
+// goroutines, each with a Bench of its own.
+type Board struct {
+	problem *layout.Problem
+	shop    *layout.Shop
+	wood    *layout.Board
+	cfg     Config
+
+	x, y  axis
+	top   layout.Length // the highest that a strip of a full-width blank may reach
+	near  layout.Length // lost to joint the reference edge
+	far   layout.Length // lost to joint the far edge
+	end   layout.Length // lost to square each end of a blank
+	grown []layout.Rect // the defects, with their clearance
+	metal []layout.Rect // of these the metal
+
+	pieces  []piece
+	classes []class
+	thicks  []thick
+	hitsOf  map[layout.Length][]set // by width, by y position
+	strips  []strip                 // heights that a strip may have, for every thickness
+
+	profiles  []profile
+	profileAt [][]int32 // by strip, by y position: the profile; -1 where none fits
+	byHeight  []int     // strips, lowest first
+	clearOf   []int32   // by strip: its profile where no defect meets it; -1 where there is none
+
+	starts  []int // where blanks may start, ascending
+	ends    []int // where blanks may end, ascending
+	startOK []bool
+	endOK   []bool
+	measure *measure
+}
+
+// piece is a part as this board sees it.
+type piece struct {
+	row     int // in the bill
+	width   layout.Length
+	advance int // positions from the start of a piece to that of the next beside it
+	blockA  set // defects that it may not carry when face A shows
+	blockB  set
+	hitAt   []set // by y position: the defects that it meets across there
+}
+
+// class is the parts of one thickness and one length; a cell holds parts of one
+// class.
+type class struct {
+	thick, length layout.Length
+	advance       int
+	again         bool // long enough to be ripped again
+	pieces        []piece
+	zones         []zone
+	zoneAt        []int32         // by start position; -1 where the piece would leave the board
+	reach         []layout.Length // by start position: how far across the parts of a cell may reach
+	widths        []layout.Length // distinct widths, ascending
+}
+
+// zone is a stretch along the board over which a cell meets the same defects.
+type zone struct {
+	hit set
+	at  int // a start position in the zone
+}
+
+// thick is a thickness that parts of this board need, and their classes.
+type thick struct {
+	thickness layout.Length
+	classes   []int
+}
+
+// strip is a height that a strip of one thickness may have.
+type strip struct {
+	thick   int
+	height  layout.Length
+	advance int
+}
+
+// New makes a board ready. Parts that it cannot give, by species, marks, source
+// or thickness, are left out.
+func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
+	w := &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg}
+	w.setLosses()
+	for _, d := range b.Defects {
+		c := p.Shop.Clearance[d.Kind]
+		g := d.Rect.Grow(c.Along, c.Across)
+		w.grown = append(w.grown, g)
+		if d.Kind == layout.Metal {
+			w.metal = append(w.metal, g)
+		}
+	}
+	rows := w.fitting()
+	w.setGrid(rows)
+	w.hitsOf = map[layout.Length][]set{}
+	w.measure = newMeasure(p.Shop, b)
+	w.setClasses(rows)
+	w.setZones()
+	w.setStrips()
+	w.setProfiles()
+	w.setCuts()
+	return w
+}
+
+func (w *Board) setLosses() {
+	s, b := w.shop, w.wood
+	if b.Edges == layout.EdgesRough {
+		w.near, w.end = s.EdgeJoint, s.EndSquare
+	}
+	if b.Edges != layout.EdgesBoth {
+		w.far = s.EdgeJoint
+	}
+	w.top = b.FullWidth() - w.far
+}
+
+// fitting lists the rows of the bill that some blank of the board could hold by
+// size alone.
+func (w *Board) fitting() []int {
+	s := w.shop
+	avail := s.Available(w.wood)
+	longest := w.wood.Length - 2*s.EndTrim - 2*max(w.end, s.Snipe)
+	widest := w.top - w.near
+	var rows []int
+	for i := range w.problem.Bill {
+		part := &w.problem.Bill[i]
+		if w.problem.Allows(part, w.wood) && part.CutThickness(s) <= avail &&
+			part.CutLength(s) <= longest && part.CutWidth(s) <= widest {
+			rows = append(rows, i)
+		}
+	}
+	return rows
+}
+
+// setGrid chooses the units: the greatest common divisors of everything that a
+// position can be measured from, coarsened as the configuration says.
+func (w *Board) setGrid(rows []int) {
+	s, b := w.shop, w.wood
+	along := []layout.Length{s.CrosscutKerf, s.EndTrim, s.EndSquare, s.Snipe, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength, b.Length}
+	across := []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MinOffcutWidth, b.Width, b.TipWidth}
+	for _, g := range w.grown {
+		along = append(along, max(g.X1, -g.X1), g.X2)
+		across = append(across, max(g.Y1, -g.Y1), g.Y2)
+	}
+	for _, d := range b.Defects {
+		along = append(along, d.Rect.X1, d.Rect.X2)
+		across = append(across, d.Rect.Y1, d.Rect.Y2)
+	}
+	for _, i := range rows {
+		along = append(along, w.problem.Bill[i].CutLength(s))
+		across = append(across, w.problem.Bill[i].CutWidth(s))
+	}
+	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.cfg.MostX))
+	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.cfg.MostY))
+}
+
+func (w *Board) setClasses(rows []int) {
+	for _, row := range rows {
+		part := &w.problem.Bill[row]
+		c := w.classOf(part.CutThickness(w.shop), part.CutLength(w.shop))
+		c.pieces = append(c.pieces, w.newPiece(row))
+		c.widths = append(c.widths, part.CutWidth(w.shop))
+	}
+	for i := range w.classes {
+		c := &w.classes[i]
+		c.widths = sorted(c.widths)
+		w.setThick(c.thick, i)
+	}
+}
+
+func (w *Board) classOf(thickness, length layout.Length) *class {
+	i := slices.IndexFunc(w.classes, func(c class) bool { return c.thick == thickness && c.length == length })
+	if i < 0 {
+		i = len(w.classes)
+		w.classes = append(w.classes, class{
+			thick: thickness, length: length,
+			advance: w.x.up(length + w.shop.CrosscutKerf),
+			again:   w.shop.RipAgain && length >= w.shop.MinRipLength,
+		})
+	}
+	return &w.classes[i]
+}
+
+func (w *Board) setThick(thickness layout.Length, class int) {
+	i := slices.IndexFunc(w.thicks, func(t thick) bool { return t.thickness == thickness })
+	if i < 0 {
+		i = len(w.thicks)
+		w.thicks = append(w.thicks, thick{thickness: thickness})
+	}
+	w.thicks[i].classes = append(w.thicks[i].classes, class)
+}
+
+// newPiece finds which defects a part may not carry, with either face showing.
+func (w *Board) newPiece(row int) piece {
+	part := &w.problem.Bill[row]
+	grade := w.shop.Grades[part.Grade]
+	width := part.CutWidth(w.shop)
+	p := piece{
+		row: row, width: width, advance: w.y.up(width + w.shop.RipKerf),
+		blockA: newSet(len(w.grown)), blockB: newSet(len(w.grown)), hitAt: w.hitsAt(width),
+	}
+	for i, d := range w.wood.Defects {
+		show, back := slices.Contains(grade.Show, d.Kind), slices.Contains(grade.Back, d.Kind)
+		if d.On(layout.FaceA) && !show || d.On(layout.FaceB) && !back {
+			p.blockA.add(i)
+		}
+		if d.On(layout.FaceB) && !show || d.On(layout.FaceA) && !back {
+			p.blockB.add(i)
+		}
+	}
+	return p
+}
+
+// blocked reports whether a piece that meets the defects in both sets fails its
+// grade with either face showing.
+func (p *piece) blocked(along, across set) bool {
+	return meets3(p.blockA, along, across) && meets3(p.blockB, along, across)
+}
+
+// hits is the set of defects, grown, that meet a span across the board.
+func (w *Board) hits(across layout.Span) set {
+	s := newSet(len(w.grown))
+	for i, g := range w.grown {
+		if g.Across().Overlaps(across) {
+			s.add(i)
+		}
+	}
+	return s
+}
+
+// hitsAt is the defects that a piece of a width meets across, by y position.
+func (w *Board) hitsAt(width layout.Length) []set {
+	if hits, ok := w.hitsOf[width]; ok {
+		return hits
+	}
+	hits := make([]set, w.y.n+1)
+	for j := range hits {
+		hits[j] = w.hits(layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + width})
+	}
+	w.hitsOf[width] = hits
+	return hits
+}

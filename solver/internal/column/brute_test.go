@@ -1,0 +1,334 @@
+package column
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// brute is the most that one board can be worth, by trying every position of a
+// grid of whole millimetres at every level, from the rules alone. It knows
+// nothing of zones, profiles or useful heights. With limits, it keeps every
+// vector of counts; without, only the best value.
+type brute struct {
+	p      *layout.Problem
+	s      *layout.Shop
+	b      *layout.Board
+	price  []Value
+	limits []int // nil: none
+	grown  []layout.Rect
+	L, W   int
+}
+
+const unit = layout.Millimetre
+
+// counts is how often each part is made, as a key.
+type counts [4]int8
+
+// front is the best value for every vector of counts.
+type front map[counts]Value
+
+func (f front) add(c counts, v Value) {
+	if old, ok := f[c]; !ok || v > old {
+		f[c] = v
+	}
+}
+
+func (f front) merge(g front) {
+	for c, v := range g {
+		f.add(c, v)
+	}
+}
+
+// join adds every sum of one of f and one of g to into.
+func (x *brute) join(into, f, g front) {
+	for c, v := range f {
+	next:
+		for d, u := range g {
+			var sum counts
+			for i := range c {
+				sum[i] = c[i] + d[i]
+				if x.limits != nil && i < len(x.limits) && int(sum[i]) > x.limits[i] {
+					continue next
+				}
+			}
+			if x.limits == nil {
+				sum = counts{}
+			}
+			into.add(sum, v+u)
+		}
+	}
+}
+
+func newBrute(p *layout.Problem, b *layout.Board, price []Value, limits []int) *brute {
+	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits,
+		L: int(b.Length / unit), W: int(b.FullWidth() / unit)}
+	for _, d := range b.Defects {
+		c := p.Shop.Clearance[d.Kind]
+		x.grown = append(x.grown, d.Rect.Grow(c.Along, c.Across))
+	}
+	return x
+}
+
+func mmRect(x1, x2, y1, y2 int) layout.Rect {
+	return layout.Rect{X1: layout.Length(x1) * unit, X2: layout.Length(x2) * unit, Y1: layout.Length(y1) * unit, Y2: layout.Length(y2) * unit}
+}
+
+// sequence is the best way to put children between lo and hi, a kerf apart:
+// child(i, j) is the front of one child from i to j.
+func (x *brute) sequence(lo, hi, kerf int, child func(i, j int) front) front {
+	best := make([]front, hi+kerf+2) // best[i]: from i on
+	for i := hi + kerf + 1; i >= lo; i-- {
+		best[i] = front{counts{}: 0}
+		if i+1 < len(best) {
+			best[i].merge(best[i+1])
+		}
+		for j := i + 1; j <= hi; j++ {
+			if f := child(i, j); len(f) > 0 {
+				x.join(best[i], f, best[min(j+kerf, len(best)-1)])
+			}
+		}
+	}
+	return best[min(lo, len(best)-1)]
+}
+
+func (x *brute) metal(r layout.Rect) bool {
+	for i, d := range x.b.Defects {
+		if d.Kind == layout.Metal && x.grown[i].Overlaps(r) {
+			return true
+		}
+	}
+	return false
+}
+
+// best is the front of the whole board.
+func (x *brute) best() front {
+	kerf := int(x.s.CrosscutKerf / unit)
+	return x.sequence(0, x.L, kerf, func(i, j int) front {
+		if i > 0 && x.metal(mmRect(max(0, i-kerf), i, 0, x.W)) || j < x.L && x.metal(mmRect(j, min(x.L, j+kerf), 0, x.W)) {
+			return nil
+		}
+		f := x.offcut(mmRect(i, j, 0, x.W))
+		trim := int(x.s.EndTrim / unit)
+		if i >= trim && j <= x.L-trim {
+			f.merge(x.trued(mmRect(i, j, 0, x.W)))
+			f.merge(x.rough(i, j))
+		}
+		return f
+	})
+}
+
+func (x *brute) offcut(r layout.Rect) front {
+	f := front{}
+	clean := r
+	clean.Y2 = min(clean.Y2, x.b.Far(r.X1), x.b.Far(r.X2))
+	if clean.Length() < x.s.MinOffcutLength || clean.Width() < x.s.MinOffcutWidth || clean.Empty() || x.s.OffcutCredit == 0 {
+		return f
+	}
+	sound := 0
+	for i := clean.X1; i < clean.X2; i += unit {
+		for j := clean.Y1; j < clean.Y2; j += unit {
+			cell := layout.Rect{X1: i, X2: i + unit, Y1: j, Y2: min(j+unit, clean.Y2)}
+			if !slices.ContainsFunc(x.b.Defects, func(d layout.Defect) bool { return d.Rect.Overlaps(cell) }) {
+				sound += int(cell.Width())
+			}
+		}
+	}
+	rate := float64(x.s.OffcutCredit) / float64(layout.CreditUnity) * float64(FromMoney(x.b.Cost)) /
+		(float64(x.L) * (float64(x.b.Width+x.b.TipWidth) / 2 / float64(unit)))
+	f.add(counts{}, Value(float64(sound)/float64(unit)*rate+0.5))
+	return f
+}
+
+// rough rips a crosscut piece before it is trued.
+func (x *brute) rough(i, j int) front {
+	if layout.Length(j-i)*unit < x.s.MinRipLength {
+		return nil
+	}
+	kerf := int(x.s.RoughRipKerf / unit)
+	return x.sequence(0, x.W, kerf, func(k, l int) front {
+		if k > 0 && x.metal(mmRect(i, j, max(0, k-kerf), k)) || l < x.W && x.metal(mmRect(i, j, l, min(x.W, l+kerf))) {
+			return nil
+		}
+		r := mmRect(i, j, k, l)
+		f := x.offcut(r)
+		f.merge(x.trued(r))
+		return f
+	})
+}
+
+// trued is a trued node, for every set of thicknesses that it may hold.
+func (x *brute) trued(r layout.Rect) front {
+	f := front{}
+	if r.Length() < x.s.MinRipLength || x.metal(r) {
+		return f
+	}
+	u := r
+	jointed := false
+	if r.Y1 > 0 || x.b.Edges == layout.EdgesRough {
+		u.Y1, jointed = u.Y1+x.s.EdgeJoint, true
+	}
+	if r.Y2 < x.b.FullWidth() || x.b.Edges != layout.EdgesBoth {
+		u.Y2, jointed = u.Y2-x.s.EdgeJoint, true
+	}
+	if x.b.Edges == layout.EdgesRough {
+		u.X1, u.X2 = u.X1+x.s.EndSquare, u.X2-x.s.EndSquare
+	}
+	if u.Empty() {
+		return f
+	}
+	fits := r.Length() >= x.s.MinBlank && (x.s.MaxBlank == 0 || r.Length() <= x.s.MaxBlank)
+	avail := x.b.Thickness
+	if x.b.Faces == layout.FacesRough {
+		avail -= 2 * x.s.FaceSkim
+	}
+	for _, planed := range x.thicknesses() {
+		asIs := x.b.Faces == layout.FacesPlaned && !jointed && planed == x.b.Thickness
+		if planed <= avail && (fits || asIs) {
+			f.merge(x.node(r, u, planed))
+		}
+	}
+	return f
+}
+
+func (x *brute) thicknesses() []layout.Length {
+	var t []layout.Length
+	for i := range x.p.Bill {
+		if !slices.Contains(t, x.p.Bill[i].Thickness) {
+			t = append(t, x.p.Bill[i].Thickness)
+		}
+	}
+	return t
+}
+
+// node rips a trued node planed to a thickness that at least one strip has.
+func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
+	type state struct{ with, without front }
+	lo, hi, kerf := int(u.Y1/unit), int(u.Y2/unit), int(x.s.RipKerf/unit)
+	best := make([]state, hi+kerf+2)
+	for i := hi + kerf + 1; i >= lo; i-- {
+		best[i] = state{front{}, front{counts{}: 0}}
+		if i+1 < len(best) {
+			best[i].with.merge(best[i+1].with)
+			best[i].without.merge(best[i+1].without)
+		}
+		for j := i + 1; j <= hi; j++ {
+			strip := layout.Rect{X1: u.X1, X2: u.X2, Y1: layout.Length(i) * unit, Y2: layout.Length(j) * unit}
+			next := best[min(j+kerf, len(best)-1)]
+			off := x.offcut(strip)
+			x.join(best[i].with, off, next.with)
+			x.join(best[i].without, off, next.without)
+			for _, t := range x.thicknesses() {
+				if t > planed || t < planed && u.Length() < x.s.MinBlank {
+					continue
+				}
+				f, bare := x.strip(r, strip, t)
+				x.join(best[i].with, bare, next.with)
+				x.join(best[i].without, bare, next.without)
+				if t == planed {
+					x.join(best[i].with, f, next.with)
+					x.join(best[i].with, f, next.without)
+				} else {
+					x.join(best[i].with, f, next.with)
+					x.join(best[i].without, f, next.without)
+				}
+			}
+		}
+	}
+	return best[min(lo, len(best)-1)].with
+}
+
+// strip crosscuts a strip, with at least one part in it or with none. A part may
+// also be the whole strip.
+func (x *brute) strip(r, strip layout.Rect, t layout.Length) (with, without front) {
+	kerf := int(x.s.CrosscutKerf / unit)
+	lo, hi := int(strip.X1/unit), int(strip.X2/unit)
+	type state struct{ with, without front }
+	best := make([]state, hi+kerf+2)
+	for i := hi + kerf + 1; i >= lo; i-- {
+		best[i] = state{front{}, front{counts{}: 0}}
+		if i+1 < len(best) {
+			best[i].with.merge(best[i+1].with)
+			best[i].without.merge(best[i+1].without)
+		}
+		for j := i + 1; j <= hi; j++ {
+			cell := layout.Rect{X1: layout.Length(i) * unit, X2: layout.Length(j) * unit, Y1: strip.Y1, Y2: strip.Y2}
+			next := best[min(j+kerf, len(best)-1)]
+			off := x.offcut(cell)
+			x.join(best[i].with, off, next.with)
+			x.join(best[i].without, off, next.without)
+			if f := x.cell(r, cell, t); len(f) > 0 {
+				x.join(best[i].with, f, next.with)
+				x.join(best[i].with, f, next.without)
+			}
+		}
+	}
+	all := best[min(lo, len(best)-1)]
+	return all.with, all.without
+}
+
+// cell is one part, or parts ripped from the cell again; at least one.
+func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
+	f := x.part(r, cell, t)
+	if !x.s.RipAgain || cell.Length() < x.s.MinRipLength {
+		return f
+	}
+	hasPart := slices.ContainsFunc(x.p.Bill, func(p layout.Part) bool { return p.Length == cell.Length() && p.Thickness == t })
+	if !hasPart {
+		return f
+	}
+	kerf := int(x.s.RipKerf / unit)
+	g := x.sequence(int(cell.Y1/unit), int(cell.Y2/unit), kerf, func(i, j int) front {
+		piece := layout.Rect{X1: cell.X1, X2: cell.X2, Y1: layout.Length(i) * unit, Y2: layout.Length(j) * unit}
+		h := x.offcut(piece)
+		h.merge(x.part(r, piece, t))
+		return h
+	})
+	// A cell that holds no part at all has no thickness to be planed to; the
+	// strip's own offcut is worth as much.
+	f.merge(g)
+	return f
+}
+
+// part is the front of a leaf that is exactly one part.
+func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
+	f := front{}
+	loss := layout.Length(0)
+	if x.b.Edges != layout.EdgesBoth {
+		loss = x.s.EdgeJoint
+	}
+	far := min(x.b.Far(leaf.X1), x.b.Far(leaf.X2)) - loss
+	if leaf.Y2 > far || leaf.X1 < r.X1+x.s.Snipe || leaf.X2 > r.X2-x.s.Snipe {
+		return f
+	}
+	for i := range x.p.Bill {
+		p := &x.p.Bill[i]
+		if p.Thickness != t || p.Length != leaf.Length() || p.Width != leaf.Width() || !x.sound(p, leaf) || x.price[i] <= 0 {
+			continue
+		}
+		var c counts
+		if x.limits != nil {
+			c[i] = 1
+		}
+		f.add(c, x.price[i])
+	}
+	return f
+}
+
+// sound reports whether a part meets its grade with one face or the other
+// showing.
+func (x *brute) sound(p *layout.Part, leaf layout.Rect) bool {
+	g := x.s.Grades[p.Grade]
+	good := func(show, back layout.Face) bool {
+		for i, d := range x.b.Defects {
+			if !x.grown[i].Overlaps(leaf) {
+				continue
+			}
+			if d.On(show) && !slices.Contains(g.Show, d.Kind) || d.On(back) && !slices.Contains(g.Back, d.Kind) {
+				return false
+			}
+		}
+		return true
+	}
+	return good(layout.FaceA, layout.FaceB) || good(layout.FaceB, layout.FaceA)
+}

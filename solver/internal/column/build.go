@@ -1,0 +1,185 @@
+package column
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// build makes the cut tree of the trace that ends in state n.
+func (b *Bench) build(n int) *layout.Node {
+	var children []child
+	for n > 0 {
+		f := b.from[n]
+		if f.kind != childCarried {
+			children = append(children, f)
+		}
+		n = f.prev
+	}
+	slices.Reverse(children)
+	root := &layout.Node{Rect: b.w.wood.Frame(), Cut: layout.Crosscut}
+	for _, c := range children {
+		root.Children = append(root.Children, b.buildChild(c))
+	}
+	return root
+}
+
+func (b *Bench) buildChild(c child) *layout.Node {
+	w := b.w
+	node := &layout.Node{Rect: layout.Rect{X1: w.x.at(c.a), X2: c.x2, Y1: 0, Y2: w.wood.FullWidth()}}
+	if c.kind == childOffcut {
+		node.Offcut = kept
+		return node
+	}
+	be := blankEnds{c.a, []int{c.e}}
+	pieces := c.pieces
+	if pieces == nil {
+		b.fillRows(be)
+		_, how := b.blank(be, 0)
+		pieces = b.pieces(be, 0, how)
+	}
+	if len(pieces) == 1 && pieces[0].y1 == 0 && pieces[0].y2 == node.Y2 && !pieces[0].offcut {
+		b.buildNode(node, be, pieces[0].lanes)
+		return node
+	}
+	node.Cut = layout.Rip
+	for _, p := range pieces {
+		piece := &layout.Node{Rect: layout.Rect{X1: node.X1, X2: node.X2, Y1: p.y1, Y2: p.y2}}
+		if p.offcut {
+			piece.Offcut = kept
+		} else {
+			b.buildNode(piece, be, p.lanes)
+		}
+		node.Children = append(node.Children, piece)
+	}
+	return node
+}
+
+// kept marks an offcut until the plan gives it a name.
+const kept = "keep"
+
+// buildNode makes the trued node and its strips.
+func (b *Bench) buildNode(node *layout.Node, be blankEnds, lanes []lane) {
+	w := b.w
+	node.Trued, node.Cut = true, layout.Rip
+	for _, l := range lanes {
+		strip := &layout.Node{Rect: layout.Rect{X1: node.X1 + w.end, X2: node.X2 - w.end, Y1: l.y1, Y2: l.y2}}
+		if l.strip < 0 {
+			strip.Offcut = kept
+		} else {
+			b.buildStrip(strip, be, l)
+			if holdsPart(strip) {
+				node.Thickness = max(node.Thickness, w.thicks[w.strips[l.strip].thick].thickness)
+			}
+		}
+		node.Children = append(node.Children, strip)
+	}
+}
+
+func holdsPart(n *layout.Node) bool {
+	return slices.ContainsFunc(n.Leaves(), func(l *layout.Node) bool { return l.Part != "" })
+}
+
+// buildStrip fills a strip with its cells. A cell that is the whole strip needs
+// no crosscut.
+func (b *Bench) buildStrip(strip *layout.Node, be blankEnds, l lane) {
+	id := int(b.w.profileAt[l.strip][l.j])
+	cells := b.stripCells(be, id)
+	if len(cells) == 1 && cells[0].x1 == strip.X1 && cells[0].x2 == strip.X2 {
+		if b.buildCell(strip, id, l, cells[0]); len(strip.Children) == 0 {
+			return
+		}
+		*strip = layout.Node{Rect: strip.Rect}
+	}
+	strip.Cut = layout.Crosscut
+	for _, c := range cells {
+		cell := &layout.Node{Rect: layout.Rect{X1: c.x1, X2: c.x2, Y1: strip.Y1, Y2: strip.Y2}}
+		b.buildCell(cell, id, l, c)
+		strip.Children = append(strip.Children, cell)
+	}
+}
+
+// buildCell makes an offcut, a part, or a cell that is ripped again.
+func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
+	w, p := b.w, &b.w.profiles[id]
+	if c.class < 0 {
+		cell.Offcut = kept
+		return
+	}
+	cl := &w.classes[w.thicks[w.strips[p.strip].thick].classes[c.class]]
+	z := &cl.zones[cl.zoneAt[c.i]]
+	top := b.topAt(id, cl, c.i)
+	direct, piece := b.cellDirect(p, cl, z, top)
+	if !cl.again {
+		w.setPart(cell, &cl.pieces[piece])
+		return
+	}
+	v, last := b.cellStack(p, cl, z, top)
+	if direct >= v {
+		w.setPart(cell, &cl.pieces[piece])
+		return
+	}
+	cell.Cut = layout.Rip
+	cell.Children = b.stackNodes(cell.Rect, p, cl, l, last, top)
+}
+
+// topAt is the reach that the value of a cell was worked out with.
+func (b *Bench) topAt(id int, c *class, x int) layout.Length {
+	w, p := b.w, &b.w.profiles[id]
+	if !p.slanted || c.reach[x] >= w.y.at(p.at)+w.strips[p.strip].height {
+		return w.top
+	}
+	return w.y.at(max(p.at, w.y.down(c.reach[x])))
+}
+
+// stackNodes makes the parts and offcuts of a cell that is ripped again.
+func (b *Bench) stackNodes(cell layout.Rect, p *profile, c *class, l lane, last int, top layout.Length) []*layout.Node {
+	w := b.w
+	lift := w.y.at(l.j) - w.y.at(p.at) // the profile stands for strips elsewhere
+	var nodes []*layout.Node
+	for last > 0 {
+		f := b.cell.from[last]
+		node := &layout.Node{Rect: cell}
+		node.Y1 = w.y.at(p.at+int(f.prev)) + lift
+		switch {
+		case f.piece == offcut:
+			node.Offcut = kept
+			node.Y2 = w.y.at(p.at+last) - w.shop.RipKerf + lift
+			if last == len(b.cell.from)-1 {
+				node.Y2 = min(w.y.at(p.at)+w.strips[p.strip].height, top+w.far) + lift
+			}
+			nodes = append(nodes, node)
+		case f.piece >= 0:
+			q := &c.pieces[f.piece]
+			node.Y2 = node.Y1 + q.width
+			w.setPart(node, q)
+			nodes = append(nodes, node)
+		}
+		last = int(f.prev)
+	}
+	slices.Reverse(nodes)
+	return nodes
+}
+
+// setPart makes a leaf a part and chooses the face that it shows, where only
+// one will do.
+func (w *Board) setPart(leaf *layout.Node, p *piece) {
+	leaf.Part = w.problem.Bill[p.row].Name
+	leaf.Show = w.showFace(leaf.Rect, p)
+}
+
+func (w *Board) showFace(r layout.Rect, p *piece) layout.Face {
+	hit := newSet(len(w.grown))
+	for i, g := range w.grown {
+		if g.Overlaps(r) {
+			hit.add(i)
+		}
+	}
+	switch {
+	case p.blockA.meets(hit):
+		return layout.FaceB
+	case p.blockB.meets(hit):
+		return layout.FaceA
+	}
+	return layout.Through
+}

@@ -1,0 +1,140 @@
+package column
+
+import (
+	"math/rand"
+	"slices"
+
+	"sawbill/layout"
+)
+
+// setCuts chooses where blanks may start and end.
+func (w *Board) setCuts() {
+	w.startOK, w.endOK = make([]bool, w.x.n+1), make([]bool, w.x.n+1)
+	for i := range w.startOK {
+		at := w.x.at(i)
+		w.startOK[i] = i == 0 || !w.metalIn(layout.Span{Lo: at - w.shop.CrosscutKerf, Hi: at})
+		w.endOK[i] = at == w.wood.Length || !w.metalIn(layout.Span{Lo: at, Hi: at + w.shop.CrosscutKerf})
+	}
+	if w.cfg.MostStarts == 0 {
+		for i := w.first(); i <= w.last(); i++ {
+			w.starts, w.ends = append(w.starts, i), append(w.ends, i)
+		}
+		return
+	}
+	w.chooseCuts(w.candidates(), nil)
+}
+
+// metalIn reports whether a kerf right across the board would meet metal.
+func (w *Board) metalIn(along layout.Span) bool {
+	along.Lo, along.Hi = max(along.Lo, 0), min(along.Hi, w.wood.Length)
+	return slices.ContainsFunc(w.metal, func(m layout.Rect) bool { return m.Along().Overlaps(along) })
+}
+
+// first and last are the positions between which blanks lie.
+func (w *Board) first() int { return w.x.up(w.shop.EndTrim) }
+func (w *Board) last() int  { return w.x.down(w.wood.Length - w.shop.EndTrim) }
+
+// WithCuts is the same board with blanks that may start elsewhere: the places
+// beside defects stay, the others are drawn from those at which a blank before
+// could hold a sum of part lengths.
+func (w *Board) WithCuts(rng *rand.Rand) *Board {
+	if w.cfg.MostStarts == 0 {
+		return w
+	}
+	v := *w
+	v.starts, v.ends = nil, nil
+	v.chooseCuts(w.candidates(), rng)
+	return &v
+}
+
+// candidates are starts that a good column could use: beside the defects, and
+// after blanks that hold one, two or three lengths exactly.
+func (w *Board) candidates() []int {
+	var found []int
+	for _, anchor := range w.anchors() {
+		found = append(found, w.afterLengths(anchor, 3)...)
+	}
+	slices.Sort(found)
+	return slices.Compact(found)
+}
+
+// anchors are the first start and the starts that hug the far side of a defect.
+func (w *Board) anchors() []int {
+	anchors := []int{w.first()}
+	for _, g := range w.grown {
+		if at := w.x.up(max(0, g.X2-w.end)); at > w.first() && at < w.last() {
+			anchors = append(anchors, at)
+		}
+	}
+	slices.Sort(anchors)
+	return slices.Compact(anchors)
+}
+
+// afterLengths are the starts that follow a blank from a that holds at most n
+// cells and no more.
+func (w *Board) afterLengths(a, n int) []int {
+	if n == 0 {
+		return nil
+	}
+	var found []int
+	room := w.last() - a
+	for i := range w.classes {
+		c := &w.classes[i]
+		once := w.x.up(c.length + 2*max(w.end, w.shop.Snipe) + w.shop.CrosscutKerf)
+		for k := 0; k < n; k++ {
+			if next := once + k*c.advance; next < room {
+				found = append(found, a+next)
+			}
+		}
+	}
+	return found
+}
+
+// chooseCuts takes all anchors and fills up with candidates, spread evenly or,
+// with rng, by chance.
+func (w *Board) chooseCuts(candidates []int, rng *rand.Rand) {
+	starts := w.anchors()
+	most := w.cfg.MostStarts
+	if len(starts) > most/2+1 {
+		starts = spread(starts, most/2+1, rng)
+	}
+	starts = append(starts, spread(candidates, max(0, most-len(starts)), rng)...)
+	starts = append(starts, w.first())
+	slices.Sort(starts)
+	for _, s := range slices.Compact(starts) {
+		if w.startOK[s] {
+			w.starts = append(w.starts, s)
+		}
+	}
+	w.ends = w.endsFor(w.starts)
+}
+
+func (w *Board) endsFor(starts []int) []int {
+	ends := []int{w.last()}
+	for _, s := range starts {
+		ends = append(ends, w.x.down(w.x.at(s)-w.shop.CrosscutKerf))
+	}
+	for _, g := range w.grown {
+		ends = append(ends, w.x.down(g.X1+w.end))
+	}
+	slices.Sort(ends)
+	return slices.DeleteFunc(slices.Compact(ends), func(e int) bool {
+		return e <= w.first() || e > w.last() || !w.endOK[e]
+	})
+}
+
+// spread takes n of the list: evenly, or by chance with rng.
+func spread(list []int, n int, rng *rand.Rand) []int {
+	if len(list) <= n {
+		return slices.Clone(list)
+	}
+	taken := make([]int, 0, n)
+	for i := range n {
+		at := (2*i + 1) * len(list) / (2 * n)
+		if rng != nil {
+			at = rng.Intn(len(list))
+		}
+		taken = append(taken, list[at])
+	}
+	return taken
+}

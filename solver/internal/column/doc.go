@@ -1,0 +1,32 @@
+// Package column finds the best way to cut one board when every part has a
+// price: the pricing problem of a cutting-stock search in which every board is
+// different. One way to cut one board is a column.
+//
+// The programme is the guillotine recursion of Gilmore & Gomory (1965) and
+// Beasley (1985), with defects as in Hahn (1968) and Scheithauer & Terno (1988),
+// run over the levels in which wood is cut. From the inside out:
+//
+//   - cell (cell.go): a length of a strip, ripped once more into parts of that
+//     same length;
+//   - strip (strip.go): one rip of a trued blank, crosscut into cells;
+//   - blank (blank.go): a trued length of the board, ripped into strips; a piece
+//     that is ripped rough first holds several of them (rough.go);
+//   - board (best.go): rough crosscuts into blanks.
+//
+// Positions lie on a grid (grid.go). On the grid whose unit is the greatest
+// common divisor of all sizes, kerfs, trims and defect edges, with every start,
+// every end and every height allowed (Exact), the best column on the grid is the
+// best column, but for tapered boards, where it is a column of the best kind
+// that the grid holds. Quick allows fewer positions and a coarser grid; what it
+// finds is valid, not proven best.
+//
+// Everything that does not depend on prices is worked out once, by New. What
+// blocks a strip depends only on the defects that it meets, so strips that meet
+// none, or the same ones in the same places, share one profile (profile.go).
+//
+// Letters: a is the grid index of a blank's start, e of its end; i and j are
+// positions along, y positions across; h indexes heights; t thicknesses; c
+// classes of parts with one thickness and one length; z zones of a class, the
+// stretches along the board over which a piece of the class meets the same
+// defects.
+package column

@@ -1,0 +1,189 @@
+package column
+
+import "sawbill/layout"
+
+// nodeWork is the scratch of one trued node that may lie anywhere across a
+// rough blank. v[0] is as in ripWork; v[1] is the same over the rips that hold a
+// strip of the thickness that the mode demands.
+type nodeWork struct {
+	v    [2][]Value
+	from [2][]nodeStep
+	j0   int
+	y1   layout.Length // of the node
+	keep [2]nodeKeep
+}
+
+// nodeStep says how a state was reached: from prev in layer by a strip, or by a
+// mark.
+type nodeStep struct {
+	prev, strip int32
+	layer       int8
+}
+
+// nodeKeep is the best start of an offcut strip so far.
+type nodeKeep struct {
+	most   Value
+	mostAt int
+	behind int
+}
+
+// across is what the rips of a trued node are measured by.
+type across struct {
+	be     blankEnds
+	k      int
+	m      mode
+	x1, x2 layout.Length // usable
+	clip   layout.Length // where the far edge begins to cut in
+	keeps  bool          // offcut strips are long enough
+}
+
+func (b *Bench) newAcross(be blankEnds, k int, m mode) across {
+	w := b.w
+	t := across{be: be, k: k, m: m, x1: w.x.at(be.a) + w.end, x2: w.x.at(be.ends[k]) - w.end}
+	t.clip = w.wood.FarMin(layout.Span{Lo: t.x1, Hi: t.x2})
+	t.keeps = w.measure.rate > 0 && t.x2-t.x1 >= w.shop.MinOffcutLength
+	return t
+}
+
+// nodeRun fills the rips of a trued node that starts at y1 across.
+func (b *Bench) nodeRun(t across, y1 layout.Length) {
+	w := b.w
+	near := w.shop.EdgeJoint
+	if y1 == 0 {
+		near = w.near
+	}
+	b.rough.node.y1 = y1
+	b.rough.node.j0 = w.y.up(y1 + near)
+	n := w.y.up(w.top+w.shop.RipKerf) + 1
+	b.nodeReset(n, t.m)
+	node := &b.rough.node
+	for j := node.j0; j <= n; j++ {
+		for layer := range node.v {
+			v, from := node.v[layer], node.from[layer]
+			if j > node.j0 && v[j-1] >= v[j] {
+				v[j], from[j] = v[j-1], nodeStep{int32(j - 1), carriedStrip, int8(layer)}
+			}
+			if w.cfg.InnerOffcuts {
+				b.nodeExtend(t, layer, j)
+			}
+			if v[j] > none && j <= w.y.n {
+				b.nodePush(t, layer, j)
+			}
+		}
+	}
+	b.nodeKeeps()
+}
+
+// nodeKeeps forgets the starts of offcut strips; every run along the positions
+// begins with none.
+func (b *Bench) nodeKeeps() {
+	node := &b.rough.node
+	for layer := range node.keep {
+		node.keep[layer] = nodeKeep{most: none, behind: node.j0 - 1}
+	}
+}
+
+func (b *Bench) nodeReset(n int, m mode) {
+	node := &b.rough.node
+	for layer := range node.v {
+		node.v[layer] = size(node.v[layer], n+1, none)
+		node.from[layer] = size(node.from[layer], n+2, nodeStep{})
+	}
+	b.nodeKeeps()
+	if node.j0 <= n {
+		start := 0
+		if m.must < 0 {
+			start = 1
+		}
+		node.v[start][node.j0] = 0
+	}
+}
+
+// nodePush adds every strip that may start at position j.
+func (b *Bench) nodePush(t across, layer, j int) {
+	w, node := b.w, &b.rough.node
+	for s := range w.strips {
+		id := w.profileAt[s][j]
+		if id < 0 || !w.allows(t.m, s) || b.rows[id][t.k] <= 0 {
+			continue
+		}
+		to := layer
+		if w.strips[s].thick == t.m.must && b.rows[id][t.k] > b.bare(t, int(id)) {
+			to = 1
+		}
+		next := j + w.strips[s].advance
+		if sum := node.v[layer][j] + b.rows[id][t.k]; sum > node.v[to][next] {
+			node.v[to][next], node.from[to][next] = sum, nodeStep{int32(j), int32(s), int8(layer)}
+		}
+	}
+}
+
+// bare is what a strip is worth when it is one offcut and holds no part.
+func (b *Bench) bare(t across, id int) Value {
+	keep := b.newStripKeep(id, t.be.a)
+	if keep == nil {
+		return 0
+	}
+	x1, x2 := max(t.x1, keep.lo), min(t.x2, keep.hi)
+	if x2-x1 < b.w.shop.MinOffcutLength {
+		return 0
+	}
+	return keep.before(x2) - keep.before(x1)
+}
+
+// nodeReach moves on to the positions at which an offcut strip that ends at y
+// may start.
+func (b *Bench) nodeReach(t across, layer int, y layout.Length, limit int) *nodeKeep {
+	w, node := b.w, &b.rough.node
+	k := &node.keep[layer]
+	for k.behind < limit && w.y.at(k.behind+1)+w.shop.MinOffcutWidth <= y {
+		k.behind++
+		if v := node.v[layer][k.behind]; v > none {
+			if v -= b.w.measure.worth(t.x1, t.x2, 0, w.y.at(k.behind)); v > k.most {
+				k.most, k.mostAt = v, k.behind
+			}
+		}
+	}
+	return k
+}
+
+// nodeExtend lets an offcut strip end one kerf before position j.
+func (b *Bench) nodeExtend(t across, layer, j int) {
+	w, node := b.w, &b.rough.node
+	end := w.y.at(j) - w.shop.RipKerf
+	if !t.keeps || end > t.clip || end > w.top || j == node.j0 {
+		return
+	}
+	k := b.nodeReach(t, layer, end, j-1)
+	if k.most == none {
+		return
+	}
+	if v := k.most + w.measure.worth(t.x1, t.x2, 0, end); v > node.v[layer][j] {
+		node.v[layer][j] = v
+		node.from[layer][j] = nodeStep{int32(k.mostAt), offcutStrip, int8(layer)}
+	}
+}
+
+// nodeEnd is the most that the node gives when it ends at y2 across, which is
+// asked for in ascending order; an offcut strip at its far side may be the last
+// of it, and then last is negative: -1 less the position where it starts.
+func (b *Bench) nodeEnd(t across, y2 layout.Length) (best Value, last int) {
+	w, node := b.w, &b.rough.node
+	top := y2 - w.shop.EdgeJoint
+	if y2 == w.wood.FullWidth() {
+		top = w.top
+	}
+	j := w.y.down(top + w.shop.RipKerf)
+	if j < node.j0 {
+		return none, 0
+	}
+	best, last = node.v[1][j], j
+	if end := min(top, t.clip); t.keeps {
+		if k := b.nodeReach(t, 1, end, j); k.most > none {
+			if v := k.most + w.measure.worth(t.x1, t.x2, 0, end); v > best {
+				return v, -1 - k.mostAt
+			}
+		}
+	}
+	return best, last
+}

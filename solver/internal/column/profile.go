@@ -1,0 +1,178 @@
+package column
+
+import (
+	"cmp"
+	"encoding/binary"
+	"slices"
+
+	"sawbill/layout"
+)
+
+// profile is what all strips share that have one height and thickness and meet
+// the same defects in the same places; the strip at y position at stands for
+// them all.
+type profile struct {
+	strip int
+	at    int
+	hit   set  // defects that it meets across
+	clear bool // it meets none
+	// slanted says that the far edge may cut into the strip, so that what fits
+	// depends on the place along.
+	slanted bool
+}
+
+// setStrips chooses the heights that strips may have.
+func (w *Board) setStrips() {
+	for t := range w.thicks {
+		for _, h := range w.heights(&w.thicks[t]) {
+			if h <= w.top-w.near {
+				w.strips = append(w.strips, strip{t, h, w.y.up(h + w.shop.RipKerf)})
+			}
+		}
+	}
+}
+
+func (w *Board) heights(t *thick) []layout.Length {
+	var widths []layout.Length
+	again := false
+	for _, c := range t.classes {
+		widths = append(widths, w.classes[c].widths...)
+		again = again || w.classes[c].again
+	}
+	widths = sorted(widths)
+	switch {
+	case !again:
+		return widths
+	case w.cfg.MostHeights == 0:
+		return w.stacked(t)
+	}
+	return w.fewHeights(t, widths)
+}
+
+// stacked lists the heights that a strip can usefully have: where nothing but
+// parts is sought in cells and nothing blocks them, the sums of widths that one
+// class can stack, kerfs between; otherwise every height.
+func (w *Board) stacked(t *thick) []layout.Length {
+	simple := len(w.grown) == 0 && (w.measure.rate == 0 || !w.cfg.InnerOffcuts)
+	can := make([]bool, w.y.n+1)
+	least := w.wood.FullWidth()
+	for _, c := range t.classes {
+		w.markStacks(&w.classes[c], can)
+		least = min(least, w.classes[c].widths[0])
+	}
+	var heights []layout.Length
+	for i := 1; i <= w.y.n; i++ {
+		if can[i] || !simple && w.y.at(i) >= least {
+			heights = append(heights, w.y.at(i))
+		}
+	}
+	return heights
+}
+
+// markStacks marks the heights, on the grid, that stacks of one class reach.
+func (w *Board) markStacks(c *class, can []bool) {
+	from := make([]bool, len(can)+1) // a piece may start here
+	from[0] = true
+	for i := range can {
+		if !from[i] {
+			continue
+		}
+		for _, width := range c.widths {
+			if end := w.y.up(w.y.at(i) + width); end <= w.y.n {
+				can[end] = true
+				if next := i + w.y.up(width+w.shop.RipKerf); c.again && next <= w.y.n {
+					from[next] = true
+				}
+			}
+		}
+	}
+}
+
+// fewHeights are the widths of the parts and, as far as the configuration
+// allows, the stacks of two parts of one length.
+func (w *Board) fewHeights(t *thick, widths []layout.Length) []layout.Length {
+	var pairs []layout.Length
+	for _, c := range t.classes {
+		c := &w.classes[c]
+		if !c.again {
+			continue
+		}
+		for i, a := range c.widths {
+			for _, b := range c.widths[i:] {
+				pairs = append(pairs, w.y.at(w.y.up(a+w.shop.RipKerf))+b)
+			}
+		}
+	}
+	pairs = sorted(pairs)
+	for _, h := range pairs {
+		if len(widths) >= w.cfg.MostHeights {
+			break
+		}
+		widths = append(widths, h)
+	}
+	return sorted(widths)
+}
+
+func (w *Board) setProfiles() {
+	known := map[string]int32{}
+	w.clearOf = size(w.clearOf, len(w.strips), int32(-1))
+	w.profileAt = make([][]int32, len(w.strips))
+	for s := range w.strips {
+		w.profileAt[s] = make([]int32, w.y.n+1)
+		for j := range w.profileAt[s] {
+			w.profileAt[s][j] = -1
+			if w.y.at(j)+w.strips[s].height > w.top {
+				continue
+			}
+			p, key := w.newProfile(s, j)
+			id, ok := known[key]
+			if !ok {
+				id = int32(len(w.profiles))
+				known[key] = id
+				w.profiles = append(w.profiles, p)
+				if p.clear && !p.slanted {
+					w.clearOf[s] = id
+				}
+			}
+			w.profileAt[s][j] = id
+		}
+		w.byHeight = append(w.byHeight, s)
+	}
+	slices.SortStableFunc(w.byHeight, func(a, b int) int {
+		return cmp.Compare(w.strips[a].height, w.strips[b].height)
+	})
+}
+
+// newProfile describes the strip s at position j and a key that it shares with
+// all strips that are worth the same at any prices.
+func (w *Board) newProfile(s, j int) (profile, string) {
+	span := layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + w.strips[s].height}
+	p := profile{strip: s, at: j, hit: w.hits(span)}
+	p.clear = p.hit.empty()
+	tip := min(w.wood.Width, w.wood.TipWidth)
+	p.slanted = w.wood.Width != w.wood.TipWidth && span.Hi > tip-w.far
+	key := binary.AppendVarint(nil, int64(s))
+	if p.slanted {
+		key = binary.AppendVarint(append(key, '/'), int64(j))
+	}
+	again := slices.ContainsFunc(w.thicks[w.strips[s].thick].classes, func(c int) bool { return w.classes[c].again })
+	for i, g := range w.grown {
+		if !p.hit.has(i) {
+			continue
+		}
+		key = binary.AppendVarint(key, int64(i))
+		if again {
+			key = appendClipped(key, g.Across(), span)
+		}
+		if w.measure.rate > 0 {
+			key = appendClipped(key, w.wood.Defects[i].Rect.Across(), span)
+		}
+	}
+	return p, string(key)
+}
+
+// appendClipped adds to a key where a span lies in a strip.
+func appendClipped(key []byte, s, strip layout.Span) []byte {
+	key = binary.AppendVarint(key, int64(max(s.Lo, strip.Lo)-strip.Lo))
+	return binary.AppendVarint(key, int64(min(s.Hi, strip.Hi)-strip.Lo))
+}

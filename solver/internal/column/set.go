@@ -1,0 +1,38 @@
+package column
+
+// set is a set of small whole numbers, the defects of one board.
+type set []uint64
+
+func newSet(n int) set { return make(set, (n+63)/64) }
+
+func (s set) add(i int)      { s[i/64] |= 1 << (i % 64) }
+func (s set) has(i int) bool { return s[i/64]&(1<<(i%64)) != 0 }
+
+// meets reports whether s and t share a member.
+func (s set) meets(t set) bool {
+	for i := range s {
+		if s[i]&t[i] != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// meets3 reports whether all three sets share a member.
+func meets3(s, t, u set) bool {
+	for i := range s {
+		if s[i]&t[i]&u[i] != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func (s set) empty() bool {
+	for _, w := range s {
+		if w != 0 {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,202 @@
+package column
+
+import "sawbill/layout"
+
+// stripWork is the scratch of one strip. V[i] is the most that the strip gives
+// before position i when the next piece may start there.
+type stripWork struct {
+	v    []Value
+	from []int64 // prev<<16 | index of the class in its thickness, or a mark
+	// rise lists the positions at which V rises: an offcut at the end of the
+	// strip starts at one of them.
+	rise []int
+}
+
+const (
+	classMask    = 1<<16 - 1
+	carriedClass = classMask
+	offcutClass  = classMask - 1
+)
+
+// blankEnds is what a strip needs to know of the blanks that start at a.
+type blankEnds struct {
+	a    int
+	ends []int
+}
+
+// stripFrom works out the strip of profile id from the blank start a onwards
+// and puts its worth for every end in row.
+func (b *Bench) stripFrom(id int, be blankEnds, row []Value) {
+	w, kerf := b.w, b.w.shop.CrosscutKerf
+	last := be.ends[len(be.ends)-1]
+	n := w.x.down(w.x.at(last) - max(w.end, w.shop.Snipe) + kerf)
+	first := w.x.up(w.x.at(be.a) + w.end)
+	b.stripRun(id, be.a, first, n)
+	keep := b.newStripKeep(id, be.a)
+	for k, e := range be.ends {
+		row[k] = none
+		if e > be.a {
+			row[k], _ = b.stripEnd(keep, first, e)
+		}
+	}
+}
+
+// stripRun fills V by
+//
+//	V[i] = max(V[i-1], V[i - advance of a class] + its cell, V[i'] + offcut between).
+func (b *Bench) stripRun(id, a, first, n int) {
+	w, p := b.w, &b.w.profiles[id]
+	t := &w.thicks[w.strips[p.strip].thick]
+	b.strip.v = size(b.strip.v, max(n, first)+1, none)
+	b.strip.from = room(b.strip.from, max(n, first)+1)
+	b.strip.rise = b.strip.rise[:0]
+	v, from := b.strip.v, b.strip.from
+	partsFrom := w.x.up(w.x.at(a) + max(w.end, w.shop.Snipe))
+	var inner *stripKeep
+	if w.cfg.InnerOffcuts {
+		inner = b.newStripKeep(id, a)
+	}
+	later := p.slanted && w.wood.TipWidth > w.wood.Width
+	v[first] = 0
+	for i := first; i <= n; i++ {
+		if i > first && v[i-1] >= v[i] {
+			v[i], from[i] = v[i-1], int64(i-1)<<16|carriedClass
+		}
+		if inner != nil {
+			inner.extend(i, first)
+		}
+		rises := i == first || v[i] > v[i-1]
+		if rises {
+			b.strip.rise = append(b.strip.rise, i)
+		}
+		if i > w.x.n || i < partsFrom || !rises && !later && i > partsFrom && w.sameZones(t, i) {
+			continue // starting later gains nothing
+		}
+		for k, ci := range t.classes {
+			c := &w.classes[ci]
+			j := i + c.advance
+			if j > n {
+				continue
+			}
+			if s := v[i] + b.cellAt(id, k, c, i); s > v[j] && s > v[i] {
+				v[j], from[j] = s, int64(i)<<16|int64(k)
+			}
+		}
+	}
+}
+
+// sameZones reports whether every class of t meets the same defects at i as it
+// does one position before.
+func (w *Board) sameZones(t *thick, i int) bool {
+	for _, ci := range t.classes {
+		c := &w.classes[ci]
+		if c.zoneAt[i] != c.zoneAt[i-1] {
+			return false
+		}
+	}
+	return true
+}
+
+// stripEnd is the worth of the strip in a blank that ends at e; last is where
+// its trace begins, negative when an offcut at the end starts at -last-1.
+func (b *Bench) stripEnd(keep *stripKeep, first, e int) (best Value, last int) {
+	w := b.w
+	i := w.x.down(w.x.at(e) - max(w.end, w.shop.Snipe) + w.shop.CrosscutKerf)
+	if i < first {
+		return none, first
+	}
+	best, last = b.strip.v[i], i
+	if keep != nil {
+		end := min(w.x.at(e)-w.end, keep.hi)
+		keep.reach(end, i)
+		if keep.most != none {
+			if v := keep.most + keep.before(end); v > best {
+				return v, -keep.mostAt - 1
+			}
+		}
+	}
+	return best, last
+}
+
+// stripKeep seeks offcuts in one strip: crosscut from it, as high as it is.
+type stripKeep struct {
+	b      *Bench
+	y1, y2 layout.Length
+	lo, hi layout.Length // between these the far edge does not cut in
+	most   Value         // the largest V[i] - worth before i over the i far enough back
+	mostAt int
+	next   int // index into rise of the first that is not yet far enough back
+}
+
+// newStripKeep is nil where the strip is too low for an offcut.
+func (b *Bench) newStripKeep(id, a int) *stripKeep {
+	w, p := b.w, &b.w.profiles[id]
+	height := w.strips[p.strip].height
+	if w.measure.rate == 0 || height < w.shop.MinOffcutWidth {
+		return nil
+	}
+	k := &stripKeep{b: b, y1: w.y.at(p.at), y2: w.y.at(p.at) + height, most: none}
+	k.lo, k.hi = w.below(k.y2)
+	k.lo = max(k.lo, w.x.at(a))
+	return k
+}
+
+// below is the part of the board along which the far edge is at least y from
+// the reference edge.
+func (w *Board) below(y layout.Length) (lo, hi layout.Length) {
+	lo, hi = 0, w.wood.Length
+	if min(w.wood.Width, w.wood.TipWidth) >= y {
+		return lo, hi
+	}
+	i := 0
+	for i < w.x.n && w.wood.Far(w.x.at(i)) < y {
+		i++
+	}
+	lo = w.x.at(i)
+	for i < w.x.n && w.wood.Far(w.x.at(i+1)) >= y {
+		i++
+	}
+	if i < w.x.n || w.wood.TipWidth < y {
+		hi = w.x.at(i)
+	}
+	return lo, hi
+}
+
+// before is the worth of the strip's wood from the butt to x.
+func (k *stripKeep) before(x layout.Length) Value { return k.b.w.measure.worth(0, x, k.y1, k.y2) }
+
+// reach moves on to the positions at which an offcut that ends at x may start,
+// none of them after limit.
+func (k *stripKeep) reach(x layout.Length, limit int) {
+	w := k.b.w
+	for k.next < len(k.b.strip.rise) {
+		i := k.b.strip.rise[k.next]
+		at := w.x.at(i)
+		if i > limit || at+w.shop.MinOffcutLength > x {
+			return
+		}
+		k.next++
+		if at < k.lo {
+			continue
+		}
+		if v := k.b.strip.v[i] - k.before(at); v > k.most {
+			k.most, k.mostAt = v, i
+		}
+	}
+}
+
+// extend lets an offcut end one kerf before position i.
+func (k *stripKeep) extend(i, first int) {
+	w := k.b.w
+	end := w.x.at(i) - w.shop.CrosscutKerf
+	if end > k.hi || i == first {
+		return
+	}
+	k.reach(end, i-1)
+	if k.most == none {
+		return
+	}
+	if v := k.most + k.before(end); v > k.b.strip.v[i] {
+		k.b.strip.v[i], k.b.strip.from[i] = v, int64(k.mostAt)<<16|offcutClass
+	}
+}

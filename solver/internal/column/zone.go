@@ -1,0 +1,60 @@
+package column
+
+import (
+	"encoding/binary"
+
+	"sawbill/layout"
+)
+
+// setZones finds, for every class and every start of a cell, the defects that
+// the cell meets along the board.
+func (w *Board) setZones() {
+	for i := range w.classes {
+		c := &w.classes[i]
+		c.zoneAt = make([]int32, w.x.n+1)
+		c.reach = make([]layout.Length, w.x.n+1)
+		known := map[string]int32{}
+		for j := range c.zoneAt {
+			c.zoneAt[j] = -1
+			at := w.x.at(j)
+			if at+c.length > w.wood.Length {
+				continue
+			}
+			c.reach[j] = w.wood.FarMin(layout.Span{Lo: at, Hi: at + c.length}) - w.far
+			hit, key := w.zoneKey(c, at)
+			z, ok := known[key]
+			if !ok {
+				z = int32(len(c.zones))
+				known[key] = z
+				c.zones = append(c.zones, zone{hit: hit, at: j})
+			}
+			c.zoneAt[j] = z
+		}
+	}
+}
+
+// zoneKey tells zones apart. Where offcuts may come off in the last rip, what
+// they are worth depends on how much of each defect the cell holds.
+func (w *Board) zoneKey(c *class, at layout.Length) (set, string) {
+	span := layout.Span{Lo: at, Hi: at + c.length}
+	hit := newSet(len(w.grown))
+	var key []byte
+	for i, g := range w.grown {
+		if !g.Along().Overlaps(span) {
+			continue
+		}
+		hit.add(i)
+		key = binary.AppendVarint(key, int64(i))
+		if w.cellOffcuts(c) {
+			marked := w.wood.Defects[i].Rect
+			key = binary.AppendVarint(key, int64(max(0, min(marked.X2, span.Hi)-max(marked.X1, span.Lo))))
+			key = binary.AppendVarint(key, int64(marked.X1-span.Lo))
+		}
+	}
+	return hit, string(key)
+}
+
+// cellOffcuts reports whether offcuts of the last rip are sought in cells of c.
+func (w *Board) cellOffcuts(c *class) bool {
+	return w.cfg.InnerOffcuts && c.again && w.measure.rate > 0 && c.length >= w.shop.MinOffcutLength
+}
