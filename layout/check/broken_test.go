@@ -165,8 +165,11 @@ func TestBrokenTrees(t *testing.T) {
 		{"an unsound kind", "V8", "loose at x 100 mm", true, func(p *layout.Plan) {
 			p.Problem.Stock[0].Defects[0].Kind = layout.Loose
 		}},
-		{"wrong show face", "V8", "with face B to show, only with the other: knot", true, func(p *layout.Plan) {
-			down(p, 0, 0, 0, 0).Show = layout.FaceB
+		{"wrong show face", "V8", "with face A to show, only with the other: knot", true, func(p *layout.Plan) {
+			down(p, 0, 0, 0, 0).Show = layout.FaceA
+		}},
+		{"shows the knot on its face B", "V8", "with face B to show, only with the other: knot", true, func(p *layout.Plan) {
+			p.Problem.Stock[0].Defects[0].Face = layout.FaceB
 		}},
 		{"no show face", "V8", "show is missing", true, func(p *layout.Plan) { down(p, 0, 0, 0, 0).Show = layout.Through }},
 		{"within a clearance", "V8", "check at x 870 mm", true, func(p *layout.Plan) {
@@ -210,6 +213,16 @@ func TestBrokenTrees(t *testing.T) {
 			p.Problem.Stock[0].Defects[2].Rect = box(1200, 1210, 114, 120)
 		}},
 	})
+}
+
+// A part that names no face shows face A: a knot on face B goes to the back.
+func TestShowIsFaceAWhereNothingIsSaid(t *testing.T) {
+	p := goodPlan()
+	down(p, 0, 0, 0, 0).Show = layout.Through
+	p.Problem.Stock[0].Defects[0].Face = layout.FaceB
+	for _, v := range Plan(p) {
+		t.Error(v)
+	}
 }
 
 func TestBrokenFigures(t *testing.T) {

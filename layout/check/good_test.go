@@ -68,7 +68,7 @@ func goodStock() []layout.Board {
 	}
 	rough, planed := board("P1", 30, 2000, 200, 180, 38), board("P2", 20, 800, 100, 100, 9)
 	rough.Defects = []layout.Defect{
-		{Kind: layout.Knot, Face: layout.FaceB, Rect: box(100, 120, 60, 70)},
+		{Kind: layout.Knot, Face: layout.FaceA, Rect: box(100, 120, 60, 70)},
 		{Kind: layout.Check, Rect: box(870, 900, 20, 40)}, // reaches 25 further along
 		{Kind: layout.Metal, Rect: box(1900, 1910, 50, 60)},
 		{Kind: layout.Knot, Rect: box(500, 540, 150, 170)}, // in the offcut
@@ -81,14 +81,14 @@ func goodStock() []layout.Board {
 //
 // Blank one, 25..1025, leaves x 31..1019 and y 3..197. Its far edge is lowest
 // at 1019: 189.81, less 3. Strips of 80, 40 (planed to 16) and an offcut of 51.
-// The first strip gives a shelf, whose knot on face B must go to the back, and
+// The first strip gives a shelf, whose knot on face A must go to the back, and
 // a piece that is ripped again into two slats.
 //
 // Blank two, 1028..1628, is rough-ripped first: the near half leaves x
 // 1034..1622 and y 3..97, the far half is kept untrued, to far(1628) = 183.72.
 func roughTree() *layout.Node {
 	shelf := leaf(box(31, 431, 3, 83), "shelf")
-	shelf.Show = layout.FaceA
+	shelf.Show = layout.FaceB
 	one := trued(box(25, 1025, 0, 200), 20,
 		crosscut(box(31, 1019, 3, 83),
 			shelf,

@@ -6,8 +6,9 @@ import (
 	"sawbill/layout"
 )
 
-// v8: a part meets its grade with one of its faces as the show face, and says
-// which where the other would not do.
+// v8: a part meets its grade with the face to show that it names. Where it names
+// none that is face A, the better face, which lies up: only where face A would
+// not do must it name the other.
 func v8(s *sawn, wrong report) {
 	for _, at := range s.spots {
 		if at.part == nil {
@@ -32,14 +33,12 @@ func v8Faces(at *spot, spoilsA, spoilsB *layout.Defect, wrong report) {
 	switch {
 	case spoilsA != nil && spoilsB != nil:
 		tell(spoilsA, "it is not %s, with face %v to show or the other", layout.FaceA)
-	case at.Show == layout.FaceA && spoilsA != nil:
-		tell(spoilsA, "it is not %s with face %v to show, only with the other", layout.FaceA)
 	case at.Show == layout.FaceB && spoilsB != nil:
 		tell(spoilsB, "it is not %s with face %v to show, only with the other", layout.FaceB)
+	case at.Show == layout.FaceA && spoilsA != nil:
+		tell(spoilsA, "it is not %s with face %v to show, only with the other", layout.FaceA)
 	case at.Show == layout.Through && spoilsA != nil:
-		tell(spoilsA, "show is missing: it is not %s with face %v to show", layout.FaceA)
-	case at.Show == layout.Through && spoilsB != nil:
-		tell(spoilsB, "show is missing: it is not %s with face %v to show", layout.FaceB)
+		tell(spoilsA, "show is missing: it is not %s with face %v to show, only with the other", layout.FaceA)
 	}
 }
 
