@@ -34,14 +34,18 @@ func v14At(s *sawn, at *spot, d *layout.Defect, wrong report) {
 // kerfs are the kerfs on the two sides of a node that has a parent, as far as
 // they lie within bounds; what is left of one may be empty.
 func (s *sawn) kerfs(at *spot, within layout.Rect) [2]layout.Rect {
-	kerf := s.kerf(at)
-	sides := [2]layout.Rect{at.Rect, at.Rect}
+	before, after, kerf := at.Rect, at.Rect, s.kerf(at)
 	if at.parent.Cut == layout.Crosscut {
-		sides[0].X1, sides[0].X2 = max(at.X1-kerf, within.X1), at.X1
-		sides[1].X1, sides[1].X2 = at.X2, min(at.X2+kerf, within.X2)
+		before.X1, before.X2 = at.X1-kerf, at.X1
+		after.X1, after.X2 = at.X2, at.X2+kerf
 	} else {
-		sides[0].Y1, sides[0].Y2 = max(at.Y1-kerf, within.Y1), at.Y1
-		sides[1].Y1, sides[1].Y2 = at.Y2, min(at.Y2+kerf, within.Y2)
+		before.Y1, before.Y2 = at.Y1-kerf, at.Y1
+		after.Y1, after.Y2 = at.Y2, at.Y2+kerf
 	}
-	return sides
+	return [2]layout.Rect{common(before, within), common(after, within)}
+}
+
+// common is what two rectangles share; it may be empty.
+func common(a, b layout.Rect) layout.Rect {
+	return layout.Rect{X1: max(a.X1, b.X1), X2: min(a.X2, b.X2), Y1: max(a.Y1, b.Y1), Y2: min(a.Y2, b.Y2)}
 }
