@@ -38,9 +38,10 @@ type Complaint struct {
 	Found    string // the text found; may be empty
 	Want     string // what was expected, such as `want a length`, or what is wrong
 	Severity Severity
-	// Where is what people are told instead of table and row: the file and the
-	// line. The files package fills it in.
-	Where string
+	// File and Line, from 1, are what people are told instead of table and row.
+	// The files package fills them in; a Line of 0 is the file as a whole.
+	File string
+	Line int
 }
 
 // String is one line for people: stock.csv:7: width: found "x", want a length.
@@ -59,8 +60,10 @@ func (c Complaint) String() string {
 
 func (c Complaint) where() string {
 	switch {
-	case c.Where != "":
-		return c.Where
+	case c.File != "" && c.Line > 0:
+		return fmt.Sprintf("%s:%d", c.File, c.Line)
+	case c.File != "":
+		return c.File
 	case c.Row == WholeTable:
 		return c.Table.String()
 	}

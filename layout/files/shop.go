@@ -1,0 +1,199 @@
+package files
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"maps"
+	"slices"
+	"strconv"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+
+	"sawbill/layout"
+)
+
+// Shop is what a shop file holds, over the defaults of its units.
+type Shop struct {
+	*layout.Shop
+
+	name  string
+	lines map[string]int // by key, such as price.ash
+}
+
+// ReadShop reads a shop file; name is the file's name in complaints. What could
+// be read is returned even where there are complaints; but a nil Shop means
+// that not even the units are certain, and nothing else should be read with it.
+func ReadShop(r io.Reader, name string) (*Shop, layout.Complaints) {
+	s := &shopReader{name: name}
+	lines, err := readLines(r)
+	if err != nil {
+		s.fault("", "", err.Error())
+		return nil, s.faults
+	}
+	s.lines = keyLines(lines)
+	var keys map[string]any
+	if _, err := toml.Decode(strings.Join(lines, "\n")+"\n", &keys); err != nil {
+		s.syntax(err)
+		return nil, s.faults
+	}
+	units := layout.Unit(s.word("units", keys["units"], []string{"in", "mm"}))
+	if len(s.faults) > 0 {
+		return nil, s.faults
+	}
+	s.shop = layout.DefaultShop(units)
+	s.kinds(keys["kinds"]) // before the grades, which name them
+	for _, key := range slices.Sorted(maps.Keys(keys)) {
+		s.key(key, keys[key])
+	}
+	return &Shop{s.shop, name, s.lines}, s.faults
+}
+
+// shopReader fills a shop from the keys of a file.
+type shopReader struct {
+	name   string
+	lines  map[string]int
+	shop   *layout.Shop
+	faults layout.Complaints
+}
+
+func (s *shopReader) fault(key, found, want string) {
+	s.faults = append(s.faults, layout.Complaint{
+		Table: layout.ShopTable, Row: layout.WholeTable, Column: key, Found: found, Want: want,
+		File: s.name, Line: lineOf(s.lines, key),
+	})
+}
+
+// lineOf is the line of a key, or of the table that it is in, or 0.
+func lineOf(lines map[string]int, key string) int {
+	for key != "" {
+		if line, ok := lines[key]; ok {
+			return line
+		}
+		key = key[:max(0, strings.LastIndex(key, "."))]
+	}
+	return 0
+}
+
+// syntax tells what the TOML library found wrong.
+func (s *shopReader) syntax(err error) {
+	want := "is not TOML: " + err.Error()
+	line := 0
+	var parse toml.ParseError
+	if errors.As(err, &parse) {
+		want = "is not TOML: " + parse.Message + `; text and fractions are written in quotes, such as "1/8"`
+		line = parse.Position.Line
+	}
+	s.faults = append(s.faults, layout.Complaint{
+		Table: layout.ShopTable, Row: layout.WholeTable, Want: want, File: s.name, Line: line,
+	})
+}
+
+// key reads one key of the file, other than units and kinds.
+func (s *shopReader) key(key string, value any) {
+	lengths := s.shopLengths()
+	if into, ok := lengths[key]; ok {
+		s.length(key, value, into)
+		return
+	}
+	switch key {
+	case "units", "kinds": // read first
+	case "fraction":
+		s.fraction(value)
+	case "offcut_credit":
+		s.credit(value)
+	case "rip_again":
+		if again, ok := value.(bool); ok {
+			s.shop.RipAgain = again
+		} else {
+			s.fault(key, textOf(value), "want true or false")
+		}
+	case "price_unit":
+		s.shop.PriceUnit = layout.PriceUnit(s.word(key, value, []string{"bf", "m3"}))
+	case "price":
+		s.prices(value)
+	case "clearance":
+		s.clearance(value)
+	case "grades":
+		s.grades(value)
+	default:
+		known := append(slices.Sorted(maps.Keys(lengths)), "units", "kinds", "fraction", "offcut_credit",
+			"rip_again", "price_unit", "price", "clearance", "grades")
+		s.fault(key, "", "the key is not known: "+layout.WantOneOf(key, known))
+	}
+}
+
+func (s *shopReader) shopLengths() map[string]*layout.Length {
+	p := s.shop
+	return map[string]*layout.Length{
+		"rip_kerf": &p.RipKerf, "crosscut_kerf": &p.CrosscutKerf,
+		"rough_rip_kerf": &p.RoughRipKerf, "resaw_kerf": &p.ResawKerf,
+		"end_trim": &p.EndTrim, "edge_joint": &p.EdgeJoint, "end_square": &p.EndSquare,
+		"face_skim": &p.FaceSkim, "snipe": &p.Snipe, "panel_square": &p.PanelSquare,
+		"length_allowance": &p.LengthAllowance, "width_allowance": &p.WidthAllowance,
+		"thickness_allowance": &p.ThicknessAllowance,
+		"min_blank":           &p.MinBlank, "max_blank": &p.MaxBlank,
+		"jointer_width": &p.JointerWidth, "planer_width": &p.PlanerWidth,
+		"min_rip_length": &p.MinRipLength, "min_rip": &p.MinRip, "min_crosscut": &p.MinCrosscut,
+		"min_offcut_length": &p.MinOffcutLength, "min_offcut_width": &p.MinOffcutWidth,
+	}
+}
+
+// length reads a number in the shop's units, or a text such as "1/8" or "3mm".
+// A float has the shortest decimals that give it: what the person typed.
+func (s *shopReader) length(key string, value any, into *layout.Length) {
+	text := textOf(value)
+	if text == "none" && slices.Contains([]string{"max_blank", "jointer_width", "planer_width"}, key) {
+		*into = 0
+		return
+	}
+	l, err := layout.ParseLength(text, s.shop.Units)
+	if err != nil {
+		s.fault(key, text, err.(*layout.LengthError).Want)
+		return
+	}
+	*into = l
+}
+
+// textOf is a value of the file as text.
+func textOf(value any) string {
+	switch v := value.(type) {
+	case float64:
+		return strconv.FormatFloat(v, 'f', -1, 64)
+	case string:
+		return strings.TrimSpace(v)
+	}
+	return fmt.Sprint(value)
+}
+
+// word reads one of the known words and gives its place among them; a missing
+// value is the first.
+func (s *shopReader) word(key string, value any, known []string) int {
+	text := textOf(value)
+	for i, k := range known {
+		if value == nil || strings.EqualFold(text, k) {
+			return i
+		}
+	}
+	s.fault(key, text, layout.WantOneOf(text, known))
+	return 0
+}
+
+func (s *shopReader) fraction(value any) {
+	n, ok := value.(int64)
+	if !ok || !slices.Contains([]int64{2, 4, 8, 16, 32, 64}, n) {
+		s.fault("fraction", textOf(value), "want 2, 4, 8, 16, 32 or 64")
+		return
+	}
+	s.shop.Fraction = int(n)
+}
+
+func (s *shopReader) credit(value any) {
+	n, ok := fixed([]byte(textOf(value)), 9)
+	if !ok || n < 0 || n >= int64(layout.CreditUnity) {
+		s.fault("offcut_credit", textOf(value), "want a share from 0 to less than 1, such as 0.6")
+		return
+	}
+	s.shop.OffcutCredit = layout.Credit(n)
+}
