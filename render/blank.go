@@ -1,0 +1,199 @@
+package render
+
+import (
+	"fmt"
+
+	"sawbill/layout"
+	"sawbill/layout/steps"
+)
+
+const (
+	blankMost  = 84.0 // the tallest that a blank is drawn
+	blankLeast = 20.0
+	stripLeast = 6.6 // a strip is drawn this wide if there is room, so that words fit
+	tapeGap    = 3.0
+)
+
+// blank draws one trued blank with its own tapes. Words that find no place in
+// the drawing are asked to go outside on a leader; that moves things, so the
+// drawing is made again until every word stands.
+func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step) *block {
+	outside := map[string]bool{}
+	for {
+		v := &blankView{boardSheet: d, blank: blank, list: list, block: newBlock(d.types), outside: outside}
+		v.draw()
+		if len(v.failed) == 0 {
+			return v.block
+		}
+		for _, f := range v.failed {
+			outside[f] = true
+		}
+	}
+}
+
+// blankView is one try at the drawing of a blank.
+type blankView struct {
+	*boardSheet
+	*block
+	blank   *steps.Blank
+	list    []steps.Step
+	f       frame
+	across  []sideTag // readings of the rips that run the whole length
+	last    []sideTag // of the others
+	outside map[string]bool
+	failed  []string
+	key     []string // what the short words outside stand for
+}
+
+// sideTag is a reading at a place across the blank.
+type sideTag struct {
+	at     layout.Length
+	number int
+	text   string
+	kerf   int
+}
+
+func (v *blankView) draw() {
+	v.sortRips()
+	y := v.title()
+	left, right := v.gutters()
+	u := v.blank.Usable
+	wide := v.width() - left - right
+	high := v.highEnough(wide)
+	if most := high / float64(u.Width()) * float64(u.Length()); most < wide && high >= blankMost-1e-9 {
+		wide = max(most, 0.72*wide) // a short blank need not be drawn out
+	}
+	tape := v.tape(newFrame(u, Box{left, 0, left + wide, high}))
+	rows := v.types.stagger(tape)
+	top := y + float64(rows)*rowStep + 2.6 + tapeGap
+	v.f = newFrame(u, Box{left, top, left + wide, top + high})
+	v.wood()
+	v.above(tape, top-tapeGap)
+	v.line(Point{left, top - tapeGap}, Point{left + wide, top - tapeGap}, middleLine)
+	v.sides(left + wide)
+	v.numbers()
+	bottom := v.outsideWords()
+	v.pieces()
+	if v.f.distorted() {
+		v.keyLine("Not to scale across.")
+	}
+	v.legend(bottom)
+}
+
+// highEnough is how tall the blank is drawn: to scale, unless words need more.
+func (v *blankView) highEnough(wide float64) float64 {
+	u := v.blank.Usable
+	toScale := wide * float64(u.Width()) / float64(u.Length())
+	thinnest := u.Width()
+	for _, c := range v.blank.Node.Children {
+		thinnest = min(thinnest, c.Width())
+	}
+	for _, leaf := range v.blank.Node.Leaves() {
+		if leaf.Part != "" || leaf.Offcut != "" {
+			thinnest = min(thinnest, leaf.Width())
+		}
+	}
+	high := max(toScale, stripLeast*float64(u.Width())/float64(thinnest), blankLeast)
+	tags := badgeHeight + 0.8
+	return max(min(high, blankMost), tags*float64(max(len(v.across), len(v.last))))
+}
+
+func (v *blankView) title() float64 {
+	text := fmt.Sprintf("Blank %s: plane to %s, at least %s wide, %s long",
+		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.blank.LeastWidth), v.reading(v.blank.Usable.Length()))
+	s := style{titleCap, true}
+	x := 0.0
+	for _, st := range v.list {
+		if st.Operation == steps.True {
+			v.badge(st.Number, 0, 1)
+			x = v.types.badgeWidth(st.Number) + 2
+		}
+	}
+	return v.lines(text, x, titleCap+1, v.width()-x, s) + 2.5
+}
+
+// sortRips takes the rips apart: those of the whole blank are read on the left,
+// the last ones on the right.
+func (v *blankView) sortRips() {
+	u := v.blank.Usable
+	for _, s := range v.list {
+		if s.Operation != steps.Rip || s.NoCut {
+			continue
+		}
+		g := sideTag{at: s.Kerf.Y1, kerf: 1, number: s.Number}
+		if s.From == steps.Far {
+			g.at, g.kerf = s.Kerf.Y2, -1
+		}
+		g.text = v.reading(g.at - u.Y1)
+		if s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2 {
+			v.across = append(v.across, g)
+			continue
+		}
+		g.number = 0
+		v.last = addTag(v.last, g)
+	}
+	sortTags(v.across)
+	sortTags(v.last)
+}
+
+// gutters are the widths beside the drawing that the readings need.
+func (v *blankView) gutters() (left, right float64) {
+	for _, g := range v.across {
+		left = max(left, v.types.badgeWidth(g.number)+1+v.types.width(g.text, plain()))
+	}
+	for _, g := range v.last {
+		right = max(right, v.types.width(g.text, plain()))
+	}
+	return left + 9, max(right+9, 24)
+}
+
+// tape has the readings of the crosscuts from the squared end, each once.
+func (v *blankView) tape(f frame) []tag {
+	u := v.blank.Usable
+	tags := []tag{{at: f.x(u.X1), text: "0"}}
+	seen := map[layout.Length]bool{}
+	for _, s := range v.list {
+		if s.Operation != steps.Crosscut || s.NoCut {
+			continue
+		}
+		at, kerf := s.Kerf.X1, 1
+		if s.From == steps.Tip {
+			at, kerf = s.Kerf.X2, -1
+		}
+		if !seen[at*2+layout.Length(max(0, kerf))] {
+			seen[at*2+layout.Length(max(0, kerf))] = true
+			tags = append(tags, tag{at: f.x(at), text: v.reading(at - u.X1), kerf: kerf, tip: tapeGap})
+		}
+	}
+	return tags
+}
+
+// wood draws the blank with waste, pieces, kerfs and defects.
+func (v *blankView) wood() {
+	u := v.blank.Usable
+	v.box(v.f.at, WasteTone, NoInk, 0)
+	for _, r := range waste(v.blank.Node, u, v.shop) {
+		v.crossWood(v.boardSheet, v.f, r.Intersect(u))
+	}
+	for _, leaf := range v.blank.Node.Leaves() {
+		switch r := leaf.Rect.Intersect(u); {
+		case leaf.Part != "":
+			v.box(v.f.box(r), White, Black, middleLine)
+		case leaf.Offcut != "":
+			v.polygon(v.taper(v.f, r), OffcutTone, Black, middleLine)
+		}
+	}
+	for _, defect := range v.board.Defects {
+		if r := defect.Rect.Intersect(u); !r.Empty() {
+			v.defect(v.f.box(r), defect.Kind)
+		}
+	}
+	for _, s := range v.list {
+		if k := s.Kerf; !k.Empty() {
+			v.kerf(v.f.box(k.Intersect(u.Grow(v.shop.CrosscutKerf, v.shop.RipKerf))))
+		}
+	}
+	v.polygon(v.taper(v.f, u), NoInk, Black, middleLine)
+	v.referenceEdge(v.f.at)
+	v.line(Point{v.f.at.X1, v.f.at.Y1}, Point{v.f.at.X1, v.f.at.Y2}, heavyLine)
+}

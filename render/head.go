@@ -1,0 +1,118 @@
+package render
+
+import (
+	"fmt"
+	"strings"
+
+	"sawbill/layout"
+)
+
+const orientationWidth = 74.0
+
+// head names the board, large, and shows how to lay it.
+func (d *boardSheet) head() *block {
+	b := newBlock(d.types)
+	mark := style{markCap, true}
+	for mark.cap > 5 && d.types.width(d.board.Mark, mark) > 70 {
+		mark.cap--
+	}
+	x := b.text(d.types.cut(d.board.Mark, 90, mark), 0, markCap+1, mark) + 7
+	width := d.width() - orientationWidth - 6 - x
+	y := b.lines(d.board.Species+", "+d.roughSize(), x, titleCap+1, width, style{titleCap, true})
+	if place := d.placeLine(); place != "" {
+		y = b.lines(place, x, y+7, width, strong())
+	}
+	if d.board.Note != "" {
+		y = b.lines("Note: "+d.board.Note, x, y+lineStep+0.5, width, plain())
+	}
+	d.orientation(b, d.width()-orientationWidth)
+	b.height = max(y+3, 24)
+	return b
+}
+
+func (d *boardSheet) roughSize() string {
+	width := d.reading(d.board.Width) + " wide"
+	if d.board.TipWidth != d.board.Width {
+		width = fmt.Sprintf("%s wide at the butt, %s at the tip", d.reading(d.board.Width), d.reading(d.board.TipWidth))
+	}
+	return fmt.Sprintf("%s thick, %s, %s long, %s", d.reading(d.board.Thickness), width, d.reading(d.board.Length), d.unit())
+}
+
+func (d *boardSheet) placeLine() string {
+	var parts []string
+	if d.board.Place != "" {
+		parts = append(parts, "Place: "+d.board.Place)
+	}
+	if d.board.Source != layout.Rack {
+		parts = append(parts, "from the "+d.board.Source.String())
+	}
+	if d.board.Grade != "" {
+		parts = append(parts, "seller's grade: "+d.board.Grade)
+	}
+	return strings.Join(parts, "   ")
+}
+
+// orientation is a small board that shows face, butt and reference edge.
+func (d *boardSheet) orientation(b *block, x float64) {
+	wood := Box{x + 11, 1, x + orientationWidth, 13}
+	b.box(wood, White, Black, middleLine)
+	b.text("butt", x, 8.5, plain())
+	text := "face A up, " + d.board.Mark
+	text = d.types.cut(text, wood.w()-4, strong())
+	b.text(text, wood.X1+(wood.w()-d.types.width(text, strong()))/2, 8.8, strong())
+	b.referenceEdge(wood)
+	b.text("reference edge, toward you", wood.X1, 20.5, plain())
+}
+
+// referenceEdge marks the lower edge of a box as the one to measure from.
+func (s *Scene) referenceEdge(wood Box) {
+	s.line(Point{wood.X1, wood.Y2}, Point{wood.X2, wood.Y2}, heavyLine)
+	for _, part := range []float64{0.1, 0.5, 0.9} {
+		x := wood.X1 + part*wood.w()
+		s.polygon([]Point{{x, wood.Y2}, {x - 1.5, wood.Y2 + 2.6}, {x + 1.5, wood.Y2 + 2.6}}, Black, NoInk, 0)
+	}
+}
+
+// runningHead heads the pages after the first.
+func (d *boardSheet) runningHead() *block {
+	b := newBlock(d.types)
+	s := style{7, true}
+	mark := d.types.cut(d.board.Mark, 90, s)
+	x := b.text(mark, 0, 7.5, s) + 6
+	b.text(d.types.cut(d.board.Species+", "+d.roughSize(), d.width()-x, plain()), x, 7.5, plain())
+	b.line(Point{0, 10}, Point{d.width(), 10}, hairline)
+	b.height = 13
+	return b
+}
+
+// assumptions are the things that the plan took for granted and a person should
+// know before the first cut.
+func (d *boardSheet) assumptions() *block {
+	b := newBlock(d.types)
+	s := d.shop
+	text := []string{fmt.Sprintf("Kerfs: rip %s, crosscut %s, rough rip %s.",
+		d.reading(s.RipKerf), d.reading(s.CrosscutKerf), d.reading(s.RoughRipKerf))}
+	if s.JointerWidth == 0 || s.PlanerWidth == 0 {
+		text = append(text, "No machine widths given; widest blank "+d.reading(d.widestBlank())+".")
+	}
+	if d.board.Bow == 0 && d.board.Crook == 0 && d.board.Cup == 0 && d.board.Twist == 0 {
+		text = append(text, "No warp marked: taken as flat and straight.")
+	}
+	if s.LengthAllowance > 0 || s.WidthAllowance > 0 || s.ThicknessAllowance > 0 {
+		text = append(text, fmt.Sprintf("Parts are cut over: %s long, %s wide, %s thick.",
+			d.reading(s.LengthAllowance), d.reading(s.WidthAllowance), d.reading(s.ThicknessAllowance)))
+	}
+	y := b.lines(strings.Join(text, " "), 0, textCap+0.5, d.width(), plain())
+	b.height = y + 4
+	return b
+}
+
+// widestBlank is the widest wood that goes over the machines.
+func (d *boardSheet) widestBlank() layout.Length {
+	var widest layout.Length
+	for _, blank := range d.work.Blanks {
+		r := blank.Node.Rect
+		widest = max(widest, min(r.Y2, max(d.board.Far(r.X1), d.board.Far(r.X2)))-r.Y1)
+	}
+	return widest
+}

@@ -1,0 +1,206 @@
+package render
+
+import (
+	"fmt"
+	"slices"
+
+	"sawbill/layout/steps"
+)
+
+// The list of steps is a table: tick box and number, the piece to take, what to
+// do, the distance to set, what comes off, what is left.
+const (
+	tableHead = 7.0
+	rowHeight = 7.2
+	tickSize  = 4.4
+
+	numberColumn = 6.5
+	pieceColumn  = 18.5
+	doColumn     = 56.0
+	setColumn    = 110.0
+	offColumn    = 140.0
+	leftColumn   = 215.0
+)
+
+// list sets a list of steps under a heading, over as many pages as it takes.
+func (d *boardSheet) list(heading string, list []steps.Step) {
+	for i := 0; i < len(list); {
+		head := d.listHead(heading)
+		group := d.group(list[i:])
+		first := d.row(&list[i])
+		warning := d.warning(group)
+		if i == 0 || !d.room(warning.height+first.height) {
+			if i > 0 {
+				d.newPage()
+			}
+			d.add(head, warning.height+first.height)
+		}
+		d.put(warning)
+		for j := range group {
+			row := d.row(&group[j])
+			if j > 0 && !d.room(row.height) {
+				group = group[:j]
+				break
+			}
+			d.put(row)
+		}
+		i += len(group)
+	}
+	d.y += 3
+}
+
+func (d *boardSheet) listHead(heading string) *block {
+	b := newBlock(d.types)
+	y := textCap + 1
+	if heading != "" {
+		b.lines(heading, 0, y, d.width(), style{textCap + 0.5, true})
+		y += lineStep + 1
+	}
+	right := d.width() - leftColumn
+	for _, c := range []struct {
+		x    float64
+		text string
+	}{
+		{0, "step"}, {pieceColumn, "take"}, {doColumn, "do, measured from"},
+		{setColumn, "set"}, {offColumn, "comes off"}, {leftColumn, d.types.cut("is left", right, plain())},
+	} {
+		b.text(c.text, c.x, y, plain())
+	}
+	b.line(Point{0, y + 1.6}, Point{d.width(), y + 1.6}, middleLine)
+	b.height = y + 2.2
+	return b
+}
+
+// group is the run of steps at the head of a list that need the same cautions.
+func (d *boardSheet) group(list []steps.Step) []steps.Step {
+	n := 1
+	for n < len(list) && slices.Equal(list[n].Cautions, list[0].Cautions) {
+		n++
+	}
+	return list[:n]
+}
+
+// warning sets the cautions of a group of steps right above them.
+func (d *boardSheet) warning(group []steps.Step) *block {
+	b := newBlock(d.types)
+	which := fmt.Sprintf("Step %d: ", group[0].Number)
+	if last := group[len(group)-1].Number; last != group[0].Number {
+		which = fmt.Sprintf("Steps %d to %d: ", group[0].Number, last)
+	}
+	y := 0.0
+	for _, c := range group[0].Cautions {
+		base := y + textCap + 1.6
+		b.warningSign(numberColumn, base)
+		x := b.text(which, numberColumn+6, base, strong()) + 1
+		base = b.lines(string(c), x, base, d.width()-x, plain())
+		y = base
+		which = ""
+		if len(group[0].Cautions) > 1 {
+			y += 0.8
+		}
+	}
+	if y > 0 {
+		b.height = y + 0.6
+	}
+	return b
+}
+
+// warningSign is a black triangle with a white stroke in it.
+func (s *Scene) warningSign(x, base float64) {
+	s.polygon([]Point{{x, base + 0.3}, {x + 4.6, base + 0.3}, {x + 2.3, base - 3.9}}, Black, NoInk, 0)
+	s.box(Box{x + 2.05, base - 2.5, x + 2.55, base - 1.0}, White, NoInk, 0)
+	s.box(Box{x + 2.05, base - 0.7, x + 2.55, base - 0.2}, White, NoInk, 0)
+}
+
+// row is one step of the list.
+func (d *boardSheet) row(s *steps.Step) *block {
+	b := newBlock(d.types)
+	base := 1.2 + (badgeHeight+textCap)/2
+	b.box(Box{0.2, 1.4, 0.2 + tickSize, 1.4 + tickSize}, White, Black, middleLine)
+	b.badge(s.Number, numberColumn, 1.2)
+	off, left := d.comesOff(s)
+	bottom := base
+	for _, c := range []struct {
+		x, width float64
+		text     string
+		style    style
+	}{
+		{pieceColumn, doColumn - pieceColumn, chalk(s.Piece), strong()},
+		{doColumn, setColumn - doColumn, operation(s), plain()},
+		{setColumn, offColumn - setColumn, d.reading(s.Setting), style{boldCap, true}},
+		{offColumn, leftColumn - offColumn, off, plain()},
+		{leftColumn, d.width() - leftColumn, left, plain()},
+	} {
+		bottom = max(bottom, b.lines(c.text, c.x, base, c.width-2, c.style))
+	}
+	b.height = bottom + 1.6
+	b.line(Point{0, b.height}, Point{d.width(), b.height}, hairline)
+	return b
+}
+
+func operation(s *steps.Step) string {
+	edges := map[steps.From]string{
+		steps.Butt: "butt end", steps.Tip: "tip end", steps.Reference: "reference edge", steps.Far: "far edge",
+	}
+	switch {
+	case s.NoCut:
+		return "no cut: it has its size"
+	case s.Operation == steps.True:
+		return "flatten, plane, joint the reference edge, square the butt end"
+	case s.Operation == steps.Plane:
+		return "plane thinner"
+	}
+	return string(s.Operation) + ", " + edges[s.From]
+}
+
+// comesOff says what a step takes off and what is left. In the rough cuts what
+// lies beyond the kerf comes off, and the board is left; later it is the other
+// way round.
+func (d *boardSheet) comesOff(s *steps.Step) (off, left string) {
+	if s.NoCut || s.Operation == steps.True || s.Operation == steps.Plane {
+		return d.result(s), ""
+	}
+	off, left = d.result(s), d.remains(s)
+	if s.Blank == "" && (s.From == steps.Butt || s.From == steps.Reference) && s.Off != "" {
+		return left, off
+	}
+	return off, left
+}
+
+// result describes the piece between stop and blade.
+func (d *boardSheet) result(s *steps.Step) string {
+	along, across := s.OffSize.Length, s.OffSize.Width
+	switch {
+	case s.Off == "" && s.Operation == steps.Crosscut:
+		return "waste, " + d.reading(along)
+	case s.Off == "":
+		return "waste, " + d.reading(across)
+	case s.Part != "":
+		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, d.size(along, across, s.OffSize.Thickness), s.Count)
+	case s.Offcut != "" && !s.KeepsRest:
+		return "KEEP " + s.Offcut + ", " + d.size(along, across)
+	case s.Operation == steps.True:
+		return chalk(s.Off) + ", " + d.size(along, across) + ", faces clean"
+	case s.Operation == steps.Crosscut || s.Operation == steps.Plane:
+		return chalk(s.Off) + ", " + d.reading(along) + " long"
+	}
+	return chalk(s.Off) + ", " + d.reading(across) + " wide"
+}
+
+// remains describes what lies beyond the kerf.
+func (d *boardSheet) remains(s *steps.Step) string {
+	across := s.Operation != steps.Crosscut
+	size, word := s.RestSize.Length, " long"
+	if across {
+		size, word = s.RestSize.Width, " wide"
+	}
+	switch {
+	case s.RestSize == (steps.Size{}):
+		return "nothing"
+	case s.Rest == "":
+		return "waste, " + d.reading(size)
+	case s.KeepsRest:
+		return "KEEP " + s.Offcut + ", " + d.size(s.RestSize.Length, s.RestSize.Width)
+	}
+	return chalk(s.Rest) + ", " + d.reading(size) + word
+}

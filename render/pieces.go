@@ -1,0 +1,159 @@
+package render
+
+import (
+	"strings"
+
+	"sawbill/layout"
+)
+
+// pieces writes in every part and offcut what it is, as fully as there is room.
+func (v *blankView) pieces() {
+	for _, leaf := range v.blank.Node.Leaves() {
+		if leaf.Part == "" && leaf.Offcut == "" || v.outside[v.work.Name(leaf)] {
+			continue
+		}
+		area := v.f.box(leaf.Rect.Intersect(v.blank.Usable)).grow(-0.9)
+		options := v.descriptions(leaf)
+		placed := -1
+		for i, lines := range options {
+			if v.describe(area, lines) {
+				placed = i
+				break
+			}
+		}
+		switch {
+		case placed < 0:
+			v.failed = append(v.failed, v.work.Name(leaf))
+		case placed >= 2:
+			v.keyOf(leaf)
+		}
+	}
+}
+
+// descriptions of a piece, the fullest first. The first two say everything.
+func (v *blankView) descriptions(n *layout.Node) [][]string {
+	name := v.work.Name(n)
+	size := v.size(n.Length(), n.Width())
+	if n.Offcut != "" {
+		return [][]string{{"KEEP " + name, size}, {"KEEP " + name + "  " + size}, {"KEEP " + name}, {v.short(n)}}
+	}
+	if part := v.plan.Problem.Part(n.Part); part != nil {
+		size = v.size(part.Length, part.Width, part.Thickness)
+		if part.Length == 0 {
+			size = v.size(n.Length(), part.Width, part.Thickness)
+		}
+	}
+	if n.Show != layout.Through {
+		size += ", show " + n.Show.String()
+	}
+	return [][]string{
+		{n.Part, name, size},
+		{n.Part + "  " + name, size},
+		{n.Part + "  " + name},
+		{n.Part + " " + v.short(n)},
+		{v.short(n)},
+	}
+}
+
+// short is the end of a name: what sets it apart on its board.
+func (v *blankView) short(n *layout.Node) string {
+	return strings.TrimPrefix(v.work.Name(n), v.board.Mark+"-")
+}
+
+// describe writes lines, the first bold, into an area if there is room.
+func (v *blankView) describe(area Box, lines []string) bool {
+	const step = 5.2
+	var w float64
+	for i, l := range lines {
+		w = max(w, v.types.width(l, firstStrong(i)))
+	}
+	h := 1.3*textCap + float64(len(lines)-1)*step
+	at, ok := v.place(area, w, h)
+	if !ok {
+		return false
+	}
+	for i, l := range lines {
+		x := at.X + (w-v.types.width(l, firstStrong(i)))/2
+		v.text(l, x, at.Y+1.05*textCap+float64(i)*step, firstStrong(i))
+	}
+	return true
+}
+
+func firstStrong(line int) style {
+	if line == 0 {
+		return strong()
+	}
+	return plain()
+}
+
+// keyOf says below the drawing what a short word in it stands for.
+func (v *blankView) keyOf(n *layout.Node) {
+	all := v.descriptions(n)
+	v.keyLine(v.short(n) + " = " + strings.Join(all[0], " "))
+}
+
+func (v *blankView) keyLine(text string) { v.key = append(v.key, text) }
+
+// outsideWords sets, below the drawing, the words of defects and those that
+// found no place in it. It gives the y below them.
+func (v *blankView) outsideWords() float64 {
+	tags := v.defectTags(v.f, v.blank.Usable)
+	for _, leaf := range v.blank.Node.Leaves() {
+		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") {
+			at := v.f.box(leaf.Rect.Intersect(v.blank.Usable))
+			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, text: v.short(leaf)})
+			v.keyOf(leaf)
+		}
+	}
+	for _, s := range v.list {
+		if v.outside[badgeName(s.Number)] {
+			at := v.f.box(s.Kerf)
+			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, number: s.Number})
+		}
+	}
+	y := v.f.at.Y2 + 3
+	for i := range tags {
+		tags[i].tip += 3
+	}
+	v.separate(tags)
+	rows := v.types.stagger(tags)
+	v.below(tags, y)
+	return y + float64(rows)*rowStep
+}
+
+// separate moves leaders that would run on each other, or over a step number, a
+// little aside.
+func (v *blankView) separate(tags []tag) {
+	const step = 0.8
+	for i := range tags {
+		for n := 0; n < 40 && v.blocked(tags, i); n++ {
+			tags[i].at += step
+		}
+	}
+}
+
+func (v *blankView) blocked(tags []tag, i int) bool {
+	g := tags[i]
+	for _, t := range tags[:i] {
+		if t.at-0.7 < g.at && g.at < t.at+0.7 {
+			return true
+		}
+	}
+	return !v.free(Box{g.at - 0.3, v.f.at.Y2 + 3 - g.tip, g.at + 0.3, v.f.at.Y2 + 3})
+}
+
+// legend closes the drawing.
+func (v *blankView) legend(y float64) {
+	text := "Jointed reference edge below, squared butt end left."
+	if v.blank.OpenTip {
+		text += " Tip end not yet square."
+	}
+	if v.blank.OpenFar {
+		text += " Far edge still rough."
+	}
+	y = v.lines(text, 0, y+textCap+1.5, v.width(), plain())
+	if len(v.key) > 0 {
+		y = v.lines(strings.Join(v.key, " · "), 0, y+lineStep, v.width(), plain())
+	}
+	v.height = y + 3
+}

@@ -1,0 +1,67 @@
+package render
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"sawbill/layout"
+	"sawbill/layout/files"
+)
+
+var sheetsDir = flag.String("sheets", "", "write every sheet of the test plans as PNG to this directory")
+
+func example(t testing.TB, name string) *layout.Plan {
+	t.Helper()
+	f, err := os.Open(filepath.Join("..", "testdata", "examples", name, "plan.json"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer f.Close()
+	plan, err := files.ReadPlan(f, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return plan
+}
+
+// drawAll draws every board of a plan and its job sheet.
+func drawAll(t testing.TB, name string, plan *layout.Plan) map[string]Page {
+	t.Helper()
+	sheets := map[string]Page{}
+	add := func(what string, pages []Page, err error) {
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, p := range pages {
+			sheets[fmt.Sprintf("%s-%s-%d", name, what, i+1)] = p
+		}
+	}
+	for i := range plan.Boards {
+		pages, err := Board(plan, &plan.Boards[i], Options{})
+		add(plan.Boards[i].Board, pages, err)
+	}
+	return sheets
+}
+
+func TestWriteSheets(t *testing.T) {
+	if *sheetsDir == "" {
+		return
+	}
+	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
+		for sheet, page := range drawAll(t, name, example(t, name)) {
+			f, err := os.Create(filepath.Join(*sheetsDir, sheet+".png"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := page.WritePNG(f); err != nil {
+				t.Error(err)
+			}
+			if err := f.Close(); err != nil {
+				t.Error(err)
+			}
+		}
+	}
+}

@@ -1,0 +1,101 @@
+package render
+
+import (
+	"cmp"
+	"slices"
+	"strconv"
+
+	"sawbill/layout/steps"
+)
+
+func sortTags(tags []sideTag) {
+	slices.SortStableFunc(tags, func(a, b sideTag) int { return cmp.Compare(b.at, a.at) })
+}
+
+// addTag adds a reading unless it is there already.
+func addTag(tags []sideTag, g sideTag) []sideTag {
+	if slices.Contains(tags, g) {
+		return tags
+	}
+	return append(tags, g)
+}
+
+const sidePitch = badgeHeight + 0.6
+
+// sides draws the readings across the blank: of the strips on the left, of the
+// last rips on the right.
+func (v *blankView) sides(right float64) {
+	v.side(v.across, v.f.at.X1, -1)
+	v.side(v.last, right, 1)
+}
+
+func (v *blankView) side(tags []sideTag, x, way float64) {
+	var places []float64
+	for _, g := range tags {
+		places = append(places, v.f.y(g.at))
+	}
+	half := badgeHeight / 2
+	for i, y := range spread(places, sidePitch, v.f.at.Y1-1+half, v.f.at.Y2+1) {
+		g := tags[i]
+		v.line(Point{x, places[i]}, Point{x + way*2, places[i]}, thinLine)
+		v.line(Point{x + way*2, places[i]}, Point{x + way*7, y}, hairline)
+		up := -2.0 * float64(g.kerf)
+		v.polygon([]Point{{x, places[i]}, {x, places[i] + up}, {x + way*2, places[i]}}, Black, NoInk, 0)
+		at := x + way*8
+		if way < 0 {
+			at -= v.types.width(g.text, plain())
+		}
+		v.text(g.text, at, y+textCap/2, plain())
+		if g.number > 0 {
+			v.badge(g.number, at-1-v.types.badgeWidth(g.number), y-half)
+		}
+	}
+}
+
+// numbers puts the step numbers of the other cuts on their kerfs, and those of
+// planing and naming in their pieces.
+func (v *blankView) numbers() {
+	for _, s := range v.list {
+		switch {
+		case s.Operation == steps.True, v.onSide(&s):
+		case s.Kerf.Empty():
+			continue
+		default:
+			v.onKerf(&s)
+		}
+	}
+}
+
+// onSide reports whether a step has its number beside the blank.
+func (v *blankView) onSide(s *steps.Step) bool {
+	u := v.blank.Usable
+	return s.Operation == steps.Rip && !s.NoCut && s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2
+}
+
+// onKerf puts a step number on its kerf where it is free: in the middle of a
+// crosscut, near the butt of a rip.
+func (v *blankView) onKerf(s *steps.Step) {
+	line := v.f.box(s.Kerf)
+	w := v.types.badgeWidth(s.Number)
+	x, y := (line.X1+line.X2)/2, (line.Y1+line.Y2)/2
+	name := badgeName(s.Number)
+	if v.outside[name] {
+		return
+	}
+	parts := []float64{0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.05, 0.95}
+	for _, part := range parts {
+		if s.Operation == steps.Crosscut {
+			y = line.Y1 + part*line.h()
+		} else {
+			x = line.X1 + part*line.w()
+		}
+		box := Box{x - w/2, y - badgeHeight/2, x + w/2, y + badgeHeight/2}
+		if v.free(box.grow(0.2)) && box.X2 < v.width() {
+			v.badge(s.Number, box.X1, box.Y1)
+			return
+		}
+	}
+	v.failed = append(v.failed, name)
+}
+
+func badgeName(number int) string { return "step " + strconv.Itoa(number) }
