@@ -15,9 +15,11 @@ type Bench struct {
 	rip    ripWork
 	rough  roughWork
 	useful []bool // by strip: worth more than every lower one, where nothing blocks
+	tried  []int  // strips that a mode allows and that can be of use
 	byLen  []Value
 	best   []Value
 	from   []child
+	fill   *filling // nil: build without limits
 }
 
 // size gives a slice of n values, all v, in the memory of s.

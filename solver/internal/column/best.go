@@ -33,19 +33,24 @@ const (
 // Best finds the best column of a board at the given prices, one for each row
 // of the bill; prices of 0 and less mean that the part is not wanted.
 func (b *Bench) Best(w *Board, price []Value) Column {
-	b.w, b.price = w, price
-	b.cells = room(b.cells, len(w.profiles))
-	b.rows = room(b.rows, len(w.profiles))
-	for id := range w.profiles {
-		b.setCells(id)
-		b.rows[id] = room(b.rows[id], len(w.ends))
-	}
-	b.crosscuts()
+	b.prepare(w, price)
 	n := len(b.best) - 1
 	if b.best[n] <= 0 {
 		return Column{}
 	}
 	return Column{Value: b.best[n], Root: b.build(n)}
+}
+
+// prepare runs the whole programme.
+func (b *Bench) prepare(w *Board, price []Value) {
+	b.w = w
+	b.cells = room(b.cells, len(w.profiles))
+	b.rows = room(b.rows, len(w.profiles))
+	b.setPrices(price)
+	for id := range w.profiles {
+		b.rows[id] = room(b.rows[id], len(w.ends))
+	}
+	b.crosscuts()
 }
 
 // crosscuts fills the programme along the board. best[i] is the most that the
@@ -118,7 +123,7 @@ func (b *Bench) blanksFrom(a int) {
 // alike reports whether blanks of one length are worth the same wherever they
 // start: a board without defects and taper, and every start and end allowed.
 func (w *Board) alike() bool {
-	return w.cfg.MostStarts == 0 && len(w.grown) == 0 && w.wood.Width == w.wood.TipWidth
+	return w.cfg.MostStarts == 0 && len(w.grown) == 0 && !w.slants()
 }
 
 func (b *Bench) fillRows(be blankEnds) {

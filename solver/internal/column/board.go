@@ -23,7 +23,7 @@ type Board struct {
 	grown []layout.Rect // the defects, with their clearance
 	metal []layout.Rect // of these the metal
 
-	pieces  []piece
+	rows    map[string]int // of the bill, by part name
 	classes []class
 	thicks  []thick
 	hitsOf  map[layout.Length][]set // by width, by y position
@@ -74,6 +74,9 @@ type zone struct {
 type thick struct {
 	thickness layout.Length
 	classes   []int
+	// same says, by position, that every class meets the same defects there as
+	// one position before.
+	same []bool
 }
 
 // strip is a height that a strip of one thickness may have.
@@ -86,7 +89,10 @@ type strip struct {
 // New makes a board ready. Parts that it cannot give, by species, marks, source
 // or thickness, are left out.
 func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
-	w := &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg}
+	w := &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill))}
+	for i := range p.Bill {
+		w.rows[p.Bill[i].Name] = i
+	}
 	w.setLosses()
 	for _, d := range b.Defects {
 		c := p.Shop.Clearance[d.Kind]
@@ -107,6 +113,9 @@ func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 	w.setCuts()
 	return w
 }
+
+// slants reports whether the board tapers.
+func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }
 
 func (w *Board) setLosses() {
 	s, b := w.shop, w.wood

@@ -67,7 +67,11 @@ func (b *Bench) buildNode(node *layout.Node, be blankEnds, lanes []lane) {
 		if l.strip < 0 {
 			strip.Offcut = kept
 		} else {
-			b.buildStrip(strip, be, l)
+			if b.fill != nil {
+				b.fillStrip(strip, be, l)
+			} else {
+				b.layStrip(strip, be, l)
+			}
 			if holdsPart(strip) {
 				node.Thickness = max(node.Thickness, w.thicks[w.strips[l.strip].thick].thickness)
 			}
@@ -80,9 +84,9 @@ func holdsPart(n *layout.Node) bool {
 	return slices.ContainsFunc(n.Leaves(), func(l *layout.Node) bool { return l.Part != "" })
 }
 
-// buildStrip fills a strip with its cells. A cell that is the whole strip needs
+// layStrip fills a strip with its cells. A cell that is the whole strip needs
 // no crosscut.
-func (b *Bench) buildStrip(strip *layout.Node, be blankEnds, l lane) {
+func (b *Bench) layStrip(strip *layout.Node, be blankEnds, l lane) {
 	id := int(b.w.profileAt[l.strip][l.j])
 	cells := b.stripCells(be, id)
 	if len(cells) == 1 && cells[0].x1 == strip.X1 && cells[0].x2 == strip.X2 {

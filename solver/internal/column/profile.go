@@ -150,7 +150,7 @@ func (w *Board) newProfile(s, j int) (profile, string) {
 	p := profile{strip: s, at: j, hit: w.hits(span)}
 	p.clear = p.hit.empty()
 	tip := min(w.wood.Width, w.wood.TipWidth)
-	p.slanted = w.wood.Width != w.wood.TipWidth && span.Hi > tip-w.far
+	p.slanted = w.slants() && span.Hi > tip-w.far
 	key := binary.AppendVarint(nil, int64(s))
 	if p.slanted {
 		key = binary.AppendVarint(append(key, '/'), int64(j))

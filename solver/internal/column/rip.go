@@ -51,12 +51,12 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 		if j > w.y.n {
 			continue
 		}
-		for s := range w.strips {
+		if !rises && len(w.grown) == 0 && !w.slants() {
+			continue // starting later gains nothing
+		}
+		for _, s := range b.tried {
 			id := w.profileAt[s][j]
-			if id < 0 || !rises && w.profileAt[s][j-1] == id || !w.allows(m, s) {
-				continue
-			}
-			if id == w.clearOf[s] && !b.useful[s] {
+			if id < 0 || !rises && w.profileAt[s][j-1] == id || id == w.clearOf[s] && !b.useful[s] {
 				continue
 			}
 			worth := b.rows[id][k]
@@ -71,15 +71,20 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 	return best, last
 }
 
-// markUseful leaves out the strips that, where nothing blocks, are worth no
-// more than a lower one.
+// markUseful lists the strips to try and marks those that, where nothing
+// blocks, are worth more than every lower one.
 func (b *Bench) markUseful(k int, m mode) {
 	w := b.w
 	b.useful = size(b.useful, len(w.strips), false)
+	b.tried = b.tried[:0]
+	everywhere := len(w.grown) == 0 && !w.slants()
 	var most Value
 	for _, s := range w.byHeight {
 		if id := w.clearOf[s]; id >= 0 && w.allows(m, s) && b.rows[id][k] > most {
 			most, b.useful[s] = b.rows[id][k], true
+		}
+		if b.useful[s] || !everywhere && w.allows(m, s) {
+			b.tried = append(b.tried, s)
 		}
 	}
 }

@@ -87,7 +87,9 @@ func (b *Bench) full(be blankEnds, k int, m mode) Value {
 }
 
 // simple reports whether ripFull serves.
-func (b *Bench) simple(m mode) bool { return m.must < 0 && !b.w.cfg.InnerOffcuts }
+func (b *Bench) simple(m mode) bool {
+	return m.must < 0 && (!b.w.cfg.InnerOffcuts || b.w.measure.rate == 0)
+}
 
 // roughRun fills the programme of rough rips and gives its result:
 //

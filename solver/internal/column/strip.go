@@ -1,6 +1,10 @@
 package column
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // stripWork is the scratch of one strip. V[i] is the most that the strip gives
 // before position i when the next piece may start there.
@@ -9,7 +13,8 @@ type stripWork struct {
 	from []int64 // prev<<16 | index of the class in its thickness, or a mark
 	// rise lists the positions at which V rises: an offcut at the end of the
 	// strip starts at one of them.
-	rise []int
+	rise  []int
+	lines []line
 }
 
 const (
@@ -57,6 +62,7 @@ func (b *Bench) stripRun(id, a, first, n int) {
 		inner = b.newStripKeep(id, a)
 	}
 	later := p.slanted && w.wood.TipWidth > w.wood.Width
+	lines := b.linesOf(id)
 	v[first] = 0
 	for i := first; i <= n; i++ {
 		if i > first && v[i-1] >= v[i] {
@@ -69,32 +75,53 @@ func (b *Bench) stripRun(id, a, first, n int) {
 		if rises {
 			b.strip.rise = append(b.strip.rise, i)
 		}
-		if i > w.x.n || i < partsFrom || !rises && !later && i > partsFrom && w.sameZones(t, i) {
+		if i > w.x.n || i < partsFrom || !rises && !later && i > partsFrom && t.same[i] {
 			continue // starting later gains nothing
 		}
-		for k, ci := range t.classes {
-			c := &w.classes[ci]
-			j := i + c.advance
-			if j > n {
+		for k := range lines {
+			l := &lines[k]
+			j := i + l.advance
+			if j > n || l.zoneAt[i] < 0 {
 				continue
 			}
-			if s := v[i] + b.cellAt(id, k, c, i); s > v[j] && s > v[i] {
-				v[j], from[j] = s, int64(i)<<16|int64(k)
+			cell := none
+			if l.worth != nil {
+				cell = l.worth[l.zoneAt[i]]
+			} else {
+				cell = b.cellAt(id, l.index, l.class, i)
+			}
+			if s := v[i] + cell; s > v[j] && s > v[i] {
+				v[j], from[j] = s, int64(i)<<16|int64(l.index)
 			}
 		}
 	}
 }
 
-// sameZones reports whether every class of t meets the same defects at i as it
-// does one position before.
-func (w *Board) sameZones(t *thick, i int) bool {
-	for _, ci := range t.classes {
+// line is a class as the inner loop of a strip needs it.
+type line struct {
+	index   int // among the classes of the strip's thickness
+	class   *class
+	advance int
+	zoneAt  []int32
+	worth   []Value // by zone; nil where it depends on the place as well
+}
+
+// linesOf lists the classes that are of use in a profile.
+func (b *Bench) linesOf(id int) []line {
+	w, p := b.w, &b.w.profiles[id]
+	b.strip.lines = b.strip.lines[:0]
+	for k, ci := range w.thicks[w.strips[p.strip].thick].classes {
 		c := &w.classes[ci]
-		if c.zoneAt[i] != c.zoneAt[i-1] {
-			return false
+		l := line{index: k, class: c, advance: c.advance, zoneAt: c.zoneAt}
+		if !p.slanted {
+			l.worth = b.cells[id].zones[k]
+			if len(l.worth) == 0 || slices.Max(l.worth) <= 0 {
+				continue
+			}
 		}
+		b.strip.lines = append(b.strip.lines, l)
 	}
-	return true
+	return b.strip.lines
 }
 
 // stripEnd is the worth of the strip in a blank that ends at e; last is where

@@ -2,6 +2,7 @@ package column
 
 import (
 	"encoding/binary"
+	"slices"
 
 	"sawbill/layout"
 )
@@ -31,6 +32,19 @@ func (w *Board) setZones() {
 			c.zoneAt[j] = z
 		}
 	}
+	for t := range w.thicks {
+		w.thicks[t].same = w.sameZones(&w.thicks[t])
+	}
+}
+
+func (w *Board) sameZones(t *thick) []bool {
+	same := make([]bool, w.x.n+1)
+	for i := range same {
+		same[i] = i > 0 && !slices.ContainsFunc(t.classes, func(c int) bool {
+			return w.classes[c].zoneAt[i] != w.classes[c].zoneAt[i-1]
+		})
+	}
+	return same
 }
 
 // zoneKey tells zones apart. Where offcuts may come off in the last rip, what

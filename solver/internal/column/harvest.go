@@ -1,0 +1,93 @@
+package column
+
+import (
+	"cmp"
+	"slices"
+
+	"sawbill/layout"
+)
+
+// harvest keeps as an offcut whatever a cut tree leaves over that is large
+// enough: gaps between children and leaves that are nothing else. It keeps the
+// tree valid.
+func (w *Board) harvest(root *layout.Node) {
+	if w.measure.rate == 0 {
+		return
+	}
+	w.harvestNode(root, false)
+}
+
+func (w *Board) harvestNode(n *layout.Node, trued bool) {
+	trued = trued || n.Trued
+	if len(n.Children) == 0 {
+		if n.Part == "" && n.Offcut == "" && !n.Trued && w.keeps(n.Rect) {
+			*n = layout.Node{Rect: n.Rect, Offcut: kept}
+		}
+		return
+	}
+	for _, c := range n.Children {
+		w.harvestNode(c, trued)
+	}
+	inner := n.Rect
+	if n.Trued {
+		inner = w.shop.Usable(w.wood, n.Rect)
+	}
+	for _, gap := range gaps(inner, n, w.shop.Kerf(n.Cut, trued)) {
+		if w.keeps(gap) && (trued || w.kerfsClear(gap, n)) {
+			n.Children = append(n.Children, &layout.Node{Rect: gap, Offcut: kept})
+		}
+	}
+	slices.SortFunc(n.Children, func(a, b *layout.Node) int {
+		return cmp.Or(cmp.Compare(a.X1, b.X1), cmp.Compare(a.Y1, b.Y1))
+	})
+}
+
+// keeps reports whether a rectangle would be an offcut worth keeping.
+func (w *Board) keeps(r layout.Rect) bool {
+	clean := w.wood.CleanOffcut(r)
+	return w.shop.Keeps(clean) && w.shop.OffcutWorth(w.wood, clean) > 0
+}
+
+// kerfsClear reports whether the kerfs beside an untrued piece meet no metal.
+func (w *Board) kerfsClear(r layout.Rect, parent *layout.Node) bool {
+	if len(w.metal) == 0 {
+		return true
+	}
+	kerf := w.shop.Kerf(parent.Cut, false)
+	around := r.Grow(kerf, 0)
+	if parent.Cut == layout.Rip {
+		around = r.Grow(0, kerf)
+	}
+	around = around.Intersect(parent.Rect)
+	for _, m := range w.metal {
+		// Metal inside the piece itself may stay in an offcut; metal that
+		// reaches past its sides lies in a kerf.
+		if m.Overlaps(around) && (parent.Cut == layout.Crosscut && (m.X1 < r.X1 || m.X2 > r.X2) ||
+			parent.Cut == layout.Rip && (m.Y1 < r.Y1 || m.Y2 > r.Y2)) {
+			return false
+		}
+	}
+	return true
+}
+
+// gaps are the rectangles between the children of n, a kerf away from them, and
+// before the first and after the last.
+func gaps(inner layout.Rect, n *layout.Node, kerf layout.Length) []layout.Rect {
+	var found []layout.Rect
+	gap := inner
+	for _, c := range n.Children {
+		if n.Cut == layout.Crosscut {
+			gap.X2 = c.X1 - kerf
+		} else {
+			gap.Y2 = c.Y1 - kerf
+		}
+		found = append(found, gap)
+		gap = inner
+		if n.Cut == layout.Crosscut {
+			gap.X1 = c.X2 + kerf
+		} else {
+			gap.Y1 = c.Y2 + kerf
+		}
+	}
+	return append(found, gap)
+}

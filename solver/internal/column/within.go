@@ -1,0 +1,132 @@
+package column
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// Cut is a column that keeps within what is still wanted.
+type Cut struct {
+	Root   *layout.Node
+	Counts []int        // pieces made, by row of the bill
+	Worth  layout.Money // of the offcuts kept
+	Value  Value        // of the pieces, at the prices asked with
+}
+
+// Within looks for a good column that makes no more than limits of each part:
+// the best column for unlimited copies, its strips filled again one by one with
+// what is still wanted; and, up to rounds times, the same at lower prices for the
+// parts of which there were too many. It is not exact.
+func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
+	asked := make([]Value, len(price))
+	for i, v := range price {
+		if limits[i] > 0 {
+			asked[i] = v
+		}
+	}
+	var best Cut
+	for range rounds {
+		b.prepare(w, asked)
+		n := len(b.best) - 1
+		if b.best[n] <= 0 {
+			break
+		}
+		wanted := b.wanted(n)
+		cut := b.cutWithin(n, price, limits)
+		if cut.gain() > best.gain() {
+			best = cut
+		}
+		if !lower(asked, wanted, limits) {
+			break
+		}
+	}
+	return best
+}
+
+func (c *Cut) gain() Value { return c.Value + FromMoney(c.Worth) }
+
+// lower reduces the prices of the parts of which a column makes too many, and
+// reports whether there were any.
+func lower(price []Value, counts, limits []int) bool {
+	over := false
+	for i, n := range counts {
+		if n > limits[i] {
+			over = true
+			price[i] = max(price[i]*Value(limits[i])/Value(n), price[i]/2)
+		}
+	}
+	return over
+}
+
+// wanted counts what the trace that ends in state n makes without limits.
+func (b *Bench) wanted(n int) []int {
+	b.fill = nil
+	return b.w.countParts(b.build(n))
+}
+
+// cutWithin builds the trace that ends in state n within limits.
+func (b *Bench) cutWithin(n int, price []Value, limits []int) Cut {
+	b.fill = &filling{price: price, left: slices.Clone(limits)}
+	root := b.build(n)
+	b.fill = nil
+	b.w.dropWaste(root)
+	return b.w.finish(root, price)
+}
+
+// dropWaste takes out everything that holds neither a part nor an offcut, and
+// the blanks that may not be trued now that they hold less.
+func (w *Board) dropWaste(n *layout.Node) {
+	for _, c := range n.Children {
+		w.dropWaste(c)
+	}
+	n.Children = slices.DeleteFunc(n.Children, func(c *layout.Node) bool {
+		return c.Part == "" && c.Offcut == "" && len(c.Children) == 0 || c.Trued && !w.mayTrue(c)
+	})
+}
+
+// mayTrue reports whether a trued node holds a part and has a length that the
+// machines take, or needs no machine.
+func (w *Board) mayTrue(n *layout.Node) bool {
+	l := n.Length()
+	if l >= w.shop.MinBlank && (w.shop.MaxBlank == 0 || l <= w.shop.MaxBlank) {
+		return holdsPart(n)
+	}
+	return n.Thickness == w.wood.Thickness
+}
+
+// finish keeps the offcuts of a tree the better of two ways and adds it up.
+func (w *Board) finish(root *layout.Node, price []Value) Cut {
+	short := w.shrink(root)
+	w.harvest(root)
+	w.harvest(short)
+	worth := w.worthOf(root)
+	if s := w.worthOf(short); s > worth {
+		root, worth = short, s
+	}
+	cut := Cut{Root: root, Worth: worth, Counts: w.countParts(root)}
+	for i, n := range cut.Counts {
+		cut.Value += Value(n) * price[i]
+	}
+	return cut
+}
+
+func (w *Board) worthOf(root *layout.Node) layout.Money {
+	var sum layout.Money
+	for _, leaf := range root.Leaves() {
+		if leaf.Offcut != "" {
+			sum += w.shop.OffcutWorth(w.wood, w.wood.CleanOffcut(leaf.Rect))
+		}
+	}
+	return sum
+}
+
+func (w *Board) countParts(root *layout.Node) []int {
+	counts := make([]int, len(w.problem.Bill))
+	root.Walk(func(n *layout.Node) {
+		if n.Part != "" {
+			counts[w.rows[n.Part]]++
+		}
+	})
+	return counts
+}
