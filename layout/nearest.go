@@ -12,7 +12,8 @@ import (
 // is the first.
 func Nearest(word string, known []string) string {
 	word = strings.ToLower(strings.TrimSpace(word))
-	best, least := "", 1+min(3, (len([]rune(word))+1)/2) // two letters swapped are two edits
+	n := len([]rune(word))
+	best, least := "", min(4, n, 1+(n+1)/2) // two letters swapped are two edits
 	for _, k := range known {
 		if d := levenshtein.ComputeDistance(word, strings.ToLower(k)); d < least {
 			best, least = k, d

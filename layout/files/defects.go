@@ -43,7 +43,7 @@ const (
 )
 
 var (
-	kindAndPlace = regexp.MustCompile(`^(\pL[\pL\pN_-]*) ?(@?) ?(.+)$`)
+	kindAndPlace = regexp.MustCompile(`^(\pL[\pL\pN_-]*)(?: ?(@) ?| )(.+)$`)
 	facePart     = regexp.MustCompile(`^(.*?) ?/ ?(\pL+)$`)
 	crossPart    = regexp.MustCompile(`^(.*?) ?[x×X] ?(.*)$`)
 	roundPart    = regexp.MustCompile(`^(.*?) ?[dDøØ⌀] ?(.*)$`)

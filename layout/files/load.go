@@ -92,6 +92,9 @@ func merge(found, checked layout.Complaints, shop *Shop, stock *Stock, bill *Bil
 	}
 	unread := map[cell]bool{}
 	for _, c := range found {
+		if c.Column == "defects" {
+			continue // the others of the list were read
+		}
 		unread[cell{c.File, c.Column, c.Line}] = true
 	}
 	merged := slices.Clone(found)

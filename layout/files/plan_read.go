@@ -120,6 +120,9 @@ func (c *converter) word(key, text string, known []string) uint8 {
 			return uint8(i)
 		}
 	}
+	if known[0] == "" {
+		known = known[1:]
+	}
 	c.fail("%s: found %q, %s", key, text, layout.WantOneOf(text, known))
 	return 0
 }
