@@ -1,0 +1,20 @@
+package main
+
+import "github.com/urfave/cli/v2"
+
+func stockFlag() cli.Flag {
+	return &cli.PathFlag{Name: "stock", Usage: "the boards, a CSV `FILE`"}
+}
+
+func shopFlag() cli.Flag {
+	return &cli.PathFlag{Name: "shop", Usage: "the saws and machines, a TOML `FILE`; without it an inch shop with the usual figures"}
+}
+
+func problemFlags() []cli.Flag {
+	return []cli.Flag{
+		stockFlag(),
+		&cli.PathFlag{Name: "bill", Usage: "the parts, a CSV `FILE`"},
+		shopFlag(),
+		&cli.BoolFlag{Name: "yard", Usage: "boards of the yard may be bought"},
+	}
+}

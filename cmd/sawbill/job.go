@@ -1,0 +1,149 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
+	"sawbill/layout/check"
+	"sawbill/render"
+)
+
+// job is the folder that holds the plan of one job and its drawings.
+type job struct{ dir string }
+
+// openJob makes sure, before anybody thinks, that the plan in the folder, if
+// there is one, can be read: what cannot be read cannot be judged, and is not
+// overwritten. A folder that is not there is made.
+func openJob(dir string) (job, error) {
+	j := job{dir}
+	if _, err := j.former(); err != nil {
+		return j, err
+	}
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return j, inputError(err)
+	}
+	return j, nil
+}
+
+func (j job) planPath() string { return filepath.Join(j.dir, "plan.json") }
+
+// name is what the job is called on paper: the name of its folder.
+func (j job) name() (string, error) {
+	path, err := filepath.Abs(j.dir)
+	return strings.TrimLeft(filepath.Base(path), "."), err
+}
+
+// former is the plan that the folder holds, or nil.
+func (j job) former() (*layout.Plan, error) {
+	plan, err := readPlan(j.planPath())
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, nil
+	}
+	if f := new(failure); errors.As(err, &f) {
+		return nil, f.withHint("move it away, or choose another folder for --job")
+	}
+	return plan, err
+}
+
+// deliver takes a plan the way of all plans: it is checked, saved unless the
+// folder holds a better one, drawn, and told in a few words.
+func (j job) deliver(c *cli.Context, plan *layout.Plan, o render.Options) error {
+	if err := checkPlan(c, "the new plan", plan); err != nil {
+		return err
+	}
+	former, err := j.former()
+	if err != nil {
+		return err
+	}
+	kept, err := j.save(c, former, plan)
+	if err != nil {
+		return err
+	}
+	if err := j.redraw(c, former, kept, o); err != nil {
+		return err
+	}
+	printSummary(c.App.Writer, kept)
+	return shortOf(kept)
+}
+
+// shortOf is an error where parts are missing.
+func shortOf(plan *layout.Plan) error {
+	if len(plan.Missing) == 0 {
+		return nil
+	}
+	err := fmt.Errorf("%s of %d missing", count(missingPieces(plan), "piece"), wantedPieces(plan))
+	short := &failure{class: partsShort, err: err}
+	yard := slices.ContainsFunc(plan.Problem.Stock, func(b layout.Board) bool { return b.Source == layout.Yard })
+	if yard && !plan.Problem.Yard {
+		return short.withHint("boards of the yard may be bought with --yard")
+	}
+	return short.withHint("give it longer with --time, or add boards to the stock")
+}
+
+// checkPlan lists on standard output what is wrong with a plan.
+func checkPlan(c *cli.Context, what string, plan *layout.Plan) error {
+	found := check.Plan(plan)
+	if len(found) == 0 {
+		return nil
+	}
+	for _, v := range found {
+		fmt.Fprintln(c.App.Writer, v)
+	}
+	return &failure{class: planBroken, err: fmt.Errorf("%s fails its check: %s", what, count(len(found), "violation"))}
+}
+
+// save writes a plan unless the former one answers the same question as well or
+// better. Which of the two the folder then holds is returned. A former plan that
+// is no rival is kept beside the new one.
+func (j job) save(c *cli.Context, former, plan *layout.Plan) (*layout.Plan, error) {
+	if former == nil {
+		return j.write(plan, 1)
+	}
+	why, err := whyAside(former, plan)
+	switch {
+	case err != nil:
+		return nil, err
+	case why != "":
+		aside, err := j.moveAside(former)
+		if err != nil {
+			return nil, err
+		}
+		fmt.Fprintf(c.App.ErrWriter, "kept the former plan as %s: it %s\n", aside, why)
+	case former.Score().Compare(plan.Score()) <= 0:
+		fmt.Fprintf(c.App.ErrWriter, "kept revision %d: the new plan is no better\n", former.Revision)
+		return former, nil
+	}
+	return j.write(plan, former.Revision+1)
+}
+
+// whyAside says why a former plan is no rival of a new one; it is empty when it
+// is one.
+func whyAside(former, plan *layout.Plan) (string, error) {
+	if len(check.Plan(former)) > 0 {
+		return "fails its check", nil
+	}
+	same, err := sameProblem(former, plan)
+	if err != nil || same {
+		return "", err
+	}
+	return "is for another stock, bill, shop or --yard", nil
+}
+
+// write makes a plan the one that the folder holds.
+func (j job) write(plan *layout.Plan, revision int) (*layout.Plan, error) {
+	name, err := j.name()
+	if err != nil {
+		return nil, err
+	}
+	next := *plan
+	next.Job, next.Revision, next.Made = name, revision, now()
+	return &next, writePlan(j.planPath(), &next)
+}

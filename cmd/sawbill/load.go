@@ -1,0 +1,90 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"os"
+
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
+	"sawbill/layout/files"
+)
+
+// loadProblem reads and checks the files of a job, and tells what they held and
+// what is doubtful about them.
+func loadProblem(c *cli.Context) (*layout.Problem, error) {
+	in := files.Input{Yard: c.Bool("yard")}
+	closeAll, err := openSources(c, map[string]*files.Source{"shop": &in.Shop, "stock": &in.Stock, "bill": &in.Bill})
+	defer closeAll()
+	if err != nil {
+		return nil, err
+	}
+	job, err := files.Load(in)
+	if err != nil {
+		return nil, inputError(err)
+	}
+	tellWarnings(c.App.ErrWriter, job.Warnings)
+	tellRead(c.App.Writer, in.Stock.Name, count(len(job.Problem.Stock), "board"), job.Stock.Skipped)
+	tellRead(c.App.Writer, in.Bill.Name, count(len(job.Problem.Bill), "kind of part"), job.Bill.Skipped)
+	return job.Problem, nil
+}
+
+// loadRack reads and checks a stock for which there is no bill.
+func loadRack(c *cli.Context) (*files.Rack, error) {
+	var in files.Input
+	closeAll, err := openSources(c, map[string]*files.Source{"shop": &in.Shop, "stock": &in.Stock})
+	defer closeAll()
+	if err != nil {
+		return nil, err
+	}
+	rack, err := files.LoadStock(in)
+	if err != nil {
+		return nil, inputError(err)
+	}
+	tellWarnings(c.App.ErrWriter, rack.Warnings)
+	tellRead(c.App.Writer, in.Stock.Name, count(len(rack.Boards), "board"), rack.Stock.Skipped)
+	return rack, nil
+}
+
+// openSources opens the files that flags name. What it opened is to be closed
+// even after an error.
+func openSources(c *cli.Context, sources map[string]*files.Source) (closeAll func(), err error) {
+	var open []*os.File
+	closeAll = func() {
+		for _, f := range open {
+			f.Close() // it was only read
+		}
+	}
+	for flag, source := range sources {
+		path := c.Path(flag)
+		if path == "" {
+			continue
+		}
+		f, err := os.Open(path)
+		if err != nil {
+			return closeAll, inputError(err)
+		}
+		open = append(open, f)
+		*source = files.Source{Name: path, Reader: f}
+	}
+	return closeAll, nil
+}
+
+func tellWarnings(w io.Writer, warnings layout.Complaints) {
+	for _, c := range warnings {
+		fmt.Fprintf(w, "warning: %s\n", c)
+	}
+}
+
+// tellRead says what a file held, and which of its rows held nothing to read.
+func tellRead(w io.Writer, name, held string, s files.Skipped) {
+	line := name + ": " + held
+	if s.Comments > 0 {
+		line += ", skipped " + count(s.Comments, "comment row")
+	}
+	if s.Blank > 0 {
+		line += ", skipped " + count(s.Blank, "blank row")
+	}
+	fmt.Fprintln(w, line)
+}

@@ -1,0 +1,103 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"text/tabwriter"
+
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
+)
+
+func rackCommand() *cli.Command {
+	return &cli.Command{
+		Name:      "rack",
+		Usage:     "the stock at a glance, and what looks odd about it",
+		UsageText: "sawbill rack --stock FILE [--shop FILE] [--form FILE]",
+		Description: "Footage is exact and, in inches, as hardwood sellers tally it as well. What is\n" +
+			"clear lies between the end trims and is free of defects on both faces.\n\n" +
+			"   sawbill rack --stock rack.csv --shop shop.toml\n" +
+			"   sawbill rack --stock rack.csv --form sheet.png",
+		Flags: []cli.Flag{
+			stockFlag(), shopFlag(), paperFlag(),
+			&cli.PathFlag{Name: "form", Usage: "also draw a sheet to pencil a rack into, as a PNG `FILE`"},
+		},
+		Action: runRack,
+	}
+}
+
+func runRack(c *cli.Context) error {
+	if err := checkWords(c, 0, "stock"); err != nil {
+		return err
+	}
+	o, err := paperOf(c)
+	if err != nil {
+		return err
+	}
+	rack, err := loadRack(c)
+	if err != nil {
+		return err
+	}
+	printTally(c.App.Writer, rack.Shop, rack.Boards)
+	printSuspicions(c.App.Writer, rack.Shop, rack.Boards)
+	if c.Path("form") == "" {
+		return nil
+	}
+	return drawForm(c, c.Path("form"), rack.Shop, o)
+}
+
+// printTally is a table with a row for each species and thickness, and a total.
+func printTally(w io.Writer, shop *layout.Shop, boards []layout.Board) {
+	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	measure := measureOf(shop)
+	fmt.Fprintf(t, "species\tthickness\tfinishes to\tboards\t%s\t%10s\t%5s\n", measure.heads, "worth", "clear")
+	total := layout.TallyGroup{Species: "all", Volume: new(layout.Volume)}
+	say := func(l layout.Length) string { return l.Format(shop.Units, shop.Fraction) }
+	row := func(g *layout.TallyGroup, thickness, finishes string) {
+		fmt.Fprintf(t, "%s\t%s\t%s\t%6d\t%s\t%10s\t%4.0f%%\n", g.Species, thickness, finishes,
+			len(g.Boards), measure.cells(g), g.Worth.Cents(), 100*g.Clear/g.Area)
+	}
+	for _, g := range layout.Tally(shop, boards) {
+		row(&g, say(g.Thickness)+" "+g.Faces.String(), say(g.Finishes))
+		total.Boards = append(total.Boards, g.Boards...)
+		total.Volume.Add(g.Volume, 1)
+		total.Trade += g.Trade
+		total.Worth += g.Worth
+		total.Clear += g.Clear
+		total.Area += g.Area
+	}
+	if len(boards) > 0 {
+		row(&total, "", "")
+	}
+	t.Flush()
+}
+
+// measure is how a shop measures wood: the heads of the columns, and their
+// cells for a group.
+type measure struct {
+	heads string
+	cells func(*layout.TallyGroup) string
+}
+
+func measureOf(shop *layout.Shop) measure {
+	if shop.Units == layout.Millimetres {
+		return measure{"        m³", func(g *layout.TallyGroup) string {
+			return fmt.Sprintf("%10.4f", g.Volume.MM3()/1e9)
+		}}
+	}
+	return measure{"board feet\tas tallied", func(g *layout.TallyGroup) string {
+		return fmt.Sprintf("%10.2f\t%10d", g.Volume.BoardFeet(), g.Trade)
+	}}
+}
+
+func printSuspicions(w io.Writer, shop *layout.Shop, boards []layout.Board) {
+	list := layout.Suspicions(shop, boards)
+	if len(list) == 0 {
+		return
+	}
+	fmt.Fprintln(w, "\nworth a second look:")
+	for _, s := range list {
+		fmt.Fprintf(w, "  %s: %s\n", s.Board, s.Why)
+	}
+}

@@ -1,0 +1,125 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"strconv"
+	"strings"
+	"text/tabwriter"
+
+	"sawbill/layout"
+	"sawbill/layout/steps"
+)
+
+// printSummary says in a few lines what a plan does.
+func printSummary(w io.Writer, p *layout.Plan) {
+	fmt.Fprintf(w, "job %s, revision %d, check word %s\n", p.Job, p.Revision, steps.CheckWord(p))
+	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	fmt.Fprintf(t, "cost\t%s\n", p.Totals.Cost.Cents())
+	fmt.Fprintf(t, "proof\t%s\n", proof(p.Totals))
+	if p.Totals.Yield != nil {
+		fmt.Fprintf(t, "yield\t%.1f%% of the wood becomes parts\n", 100**p.Totals.Yield)
+	}
+	fmt.Fprintf(t, "pieces\t%d of %d made\n", wantedPieces(p)-missingPieces(p), wantedPieces(p))
+	fmt.Fprintf(t, "boards\t%s\n", boardsToCut(p))
+	fmt.Fprintf(t, "offcuts kept\t%s\n", offcutsKept(p))
+	fmt.Fprintf(t, "the wood\t%s\n", account(p))
+	t.Flush()
+	for _, m := range p.Missing {
+		fmt.Fprintf(w, "missing: %d of %s: %s\n", m.Quantity, m.Part, m.Why)
+	}
+	if len(p.Boards) > 0 {
+		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
+	}
+}
+
+// proof says how close to the best the plan is known to be.
+func proof(t layout.Totals) string {
+	gap, ok := t.Gap()
+	switch {
+	case t.Bound == nil:
+		return "nothing proven yet about how close to the best this is"
+	case ok:
+		return fmt.Sprintf("no plan with the same parts missing can cost less than %s (%.2f%% less)", t.Bound.Cents(), 100*gap)
+	}
+	return fmt.Sprintf("no plan with the same parts missing can cost less than %s", t.Bound.Cents())
+}
+
+func boardsToCut(p *layout.Plan) string {
+	var marks []string
+	for _, b := range p.Boards {
+		mark := b.Board
+		if wood := p.Problem.Board(mark); wood != nil && wood.Source == layout.Yard {
+			mark += " (yard)"
+		}
+		marks = append(marks, mark)
+	}
+	return listed(marks)
+}
+
+func offcutsKept(p *layout.Plan) string {
+	var marks []string
+	for _, b := range p.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Offcut != "" {
+				marks = append(marks, leaf.Offcut)
+			}
+		}
+	}
+	return listed(marks)
+}
+
+// listed counts the words and names them.
+func listed(words []string) string {
+	if len(words) == 0 {
+		return "none"
+	}
+	return strconv.Itoa(len(words)) + ": " + strings.Join(words, ", ")
+}
+
+// account says where the wood of all cut boards goes, in shares of its volume.
+func account(p *layout.Plan) string {
+	var sum layout.Account
+	for _, b := range p.Boards {
+		sum = sum.Plus(b.Account)
+	}
+	if sum.Sum() <= 0 {
+		return "none is cut"
+	}
+	share := func(part float64, name string) string {
+		return fmt.Sprintf("%s %.1f%%", name, 100*part/sum.Sum())
+	}
+	return strings.Join([]string{
+		share(sum.Parts, "parts"), share(sum.Offcuts, "offcuts kept"), share(sum.Planing, "planing"), share(sum.Kerf, "kerf"),
+		share(sum.Edges, "edges and ends"), share(sum.Defects, "defects"), share(sum.Scrap, "scrap"),
+	}, ", ")
+}
+
+// missingPieces is how many pieces the plan does not make.
+func missingPieces(p *layout.Plan) int {
+	n := 0
+	for _, m := range p.Missing {
+		n += m.Quantity
+	}
+	return n
+}
+
+func wantedPieces(p *layout.Plan) int {
+	n := 0
+	for _, part := range p.Problem.Bill {
+		n += part.Quantity
+	}
+	return n
+}
+
+// count is "1 piece" or "3 pieces"; of "kind of part" the kind is counted.
+func count(n int, what string) string {
+	if n != 1 {
+		noun, rest, _ := strings.Cut(what, " of ")
+		what = noun + "s"
+		if rest != "" {
+			what += " of " + rest
+		}
+	}
+	return strconv.Itoa(n) + " " + what
+}
