@@ -42,6 +42,7 @@ type blankView struct {
 	last    []sideTag // of the others
 	outside map[string]bool
 	failed  []string
+	hatched []Box    // defects, best left free of words
 	key     []string // what the short words outside stand for
 }
 
@@ -63,7 +64,8 @@ func (v *blankView) draw() {
 	if most := high / float64(u.Width()) * float64(u.Length()); most < wide && high >= blankMost-1e-9 {
 		wide = max(most, 0.72*wide) // a short blank need not be drawn out
 	}
-	tape := v.tape(newFrame(u, Box{left, 0, left + wide, high}))
+	flat := newFrame(u, Box{left, 0, left + wide, high})
+	tape := append(v.tape(flat), v.upperDefects(flat)...)
 	rows := v.types.stagger(tape)
 	top := y + float64(rows)*rowStep + 2.6 + tapeGap
 	v.f = newFrame(u, Box{left, top, left + wide, top + high})
@@ -100,7 +102,7 @@ func (v *blankView) highEnough(wide float64) float64 {
 
 func (v *blankView) title() float64 {
 	text := fmt.Sprintf("Blank %s: plane to %s, at least %s wide, %s long",
-		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.blank.LeastWidth), v.reading(v.blank.Usable.Length()))
+		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
 	s := style{titleCap, true}
 	x := 0.0
 	for _, st := range v.list {
@@ -186,8 +188,10 @@ func (v *blankView) wood() {
 	for _, defect := range v.board.Defects {
 		if r := defect.Rect.Intersect(u); !r.Empty() {
 			v.defect(v.f.box(r), defect.Kind)
+			v.hatched = append(v.hatched, v.f.box(v.inWood(r)))
 		}
 	}
+	v.air(v.boardSheet, v.f)
 	for _, s := range v.list {
 		if k := s.Kerf; !k.Empty() {
 			v.kerf(v.f.box(k.Intersect(u.Grow(v.shop.CrosscutKerf, v.shop.RipKerf))))

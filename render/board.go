@@ -43,14 +43,50 @@ func (d *boardSheet) draw() {
 	d.put(d.head())
 	d.put(d.assumptions())
 	d.add(d.wholeBoard(), 0)
-	rough := d.stepsOf("")
-	d.list("Rough cuts, measured from the butt; the tape holds until the last of them", rough)
-	for i := range d.work.Blanks {
-		blank := &d.work.Blanks[i]
-		mine := d.stepsOf(blank.Name)
-		d.add(d.blank(blank, mine), tableHead+2*rowHeight)
-		d.list("", mine)
+	for _, run := range d.runs() {
+		if run[0].Blank == "" {
+			d.list(roughHeading(run), run)
+			continue
+		}
+		blank := d.blankOf(run[0].Blank)
+		d.add(d.blank(blank, run), tableHead+2*rowHeight)
+		d.list("", run)
 	}
+}
+
+func roughHeading(run []steps.Step) string {
+	if run[0].Operation == steps.RoughRip {
+		return "Rough rip of " + chalk(run[0].Piece) + ", along a line that is snapped on it"
+	}
+	return "Rough cuts, measured from the butt; the tape holds until the last of them"
+}
+
+// runs are the steps in their order, taken apart where the work goes from the
+// rough board to a blank or from one blank to the next.
+func (d *boardSheet) runs() [][]steps.Step {
+	var runs [][]steps.Step
+	for rest := d.work.Steps; len(rest) > 0; {
+		n := 1
+		for n < len(rest) && sameRun(&rest[n], &rest[0]) {
+			n++
+		}
+		runs = append(runs, rest[:n])
+		rest = rest[n:]
+	}
+	return runs
+}
+
+func sameRun(a, b *steps.Step) bool {
+	return a.Blank == b.Blank && (a.Operation == steps.RoughRip) == (b.Operation == steps.RoughRip)
+}
+
+func (d *boardSheet) blankOf(name string) *steps.Blank {
+	for i := range d.work.Blanks {
+		if d.work.Blanks[i].Name == name {
+			return &d.work.Blanks[i]
+		}
+	}
+	panic("render: no blank " + name)
 }
 
 // stepsOf are the steps on one blank, or with "" the rough cuts.

@@ -93,7 +93,7 @@ func (d *boardSheet) assumptions() *block {
 	text := []string{fmt.Sprintf("Kerfs: rip %s, crosscut %s, rough rip %s.",
 		d.reading(s.RipKerf), d.reading(s.CrosscutKerf), d.reading(s.RoughRipKerf))}
 	if s.JointerWidth == 0 || s.PlanerWidth == 0 {
-		text = append(text, "No machine widths given; widest blank "+d.reading(d.widestBlank())+".")
+		text = append(text, "No machine widths given; widest blank "+d.reading(d.up(d.widestBlank()))+".")
 	}
 	if d.board.Bow == 0 && d.board.Crook == 0 && d.board.Cup == 0 && d.board.Twist == 0 {
 		text = append(text, "No warp marked: taken as flat and straight.")

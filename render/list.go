@@ -11,15 +11,15 @@ import (
 // do, the distance to set, what comes off, what is left.
 const (
 	tableHead = 7.0
-	rowHeight = 7.2
+	rowHeight = 6.5
 	tickSize  = 4.4
 
 	numberColumn = 6.5
 	pieceColumn  = 18.5
-	doColumn     = 56.0
-	setColumn    = 110.0
-	offColumn    = 140.0
-	leftColumn   = 215.0
+	doColumn     = 47.0
+	setColumn    = 93.0
+	offColumn    = 117.0
+	leftColumn   = 208.0
 )
 
 // list sets a list of steps under a heading, over as many pages as it takes.
@@ -100,7 +100,7 @@ func (d *boardSheet) warning(group []steps.Step) *block {
 		}
 	}
 	if y > 0 {
-		b.height = y + 0.6
+		b.height = y + 1.4
 	}
 	return b
 }
@@ -115,9 +115,10 @@ func (s *Scene) warningSign(x, base float64) {
 // row is one step of the list.
 func (d *boardSheet) row(s *steps.Step) *block {
 	b := newBlock(d.types)
-	base := 1.2 + (badgeHeight+textCap)/2
-	b.box(Box{0.2, 1.4, 0.2 + tickSize, 1.4 + tickSize}, White, Black, middleLine)
-	b.badge(s.Number, numberColumn, 1.2)
+	const top = 0.7
+	base := top + (badgeHeight+textCap)/2
+	b.box(Box{0.2, top + 0.3, 0.2 + tickSize, top + 0.3 + tickSize}, White, Black, middleLine)
+	b.badge(s.Number, numberColumn, top)
 	off, left := d.comesOff(s)
 	bottom := base
 	for _, c := range []struct {
@@ -133,7 +134,7 @@ func (d *boardSheet) row(s *steps.Step) *block {
 	} {
 		bottom = max(bottom, b.lines(c.text, c.x, base, c.width-2, c.style))
 	}
-	b.height = bottom + 1.6
+	b.height = bottom + 1.5
 	b.line(Point{0, b.height}, Point{d.width(), b.height}, hairline)
 	return b
 }
@@ -146,7 +147,7 @@ func operation(s *steps.Step) string {
 	case s.NoCut:
 		return "no cut: it has its size"
 	case s.Operation == steps.True:
-		return "flatten, plane, joint the reference edge, square the butt end"
+		return "true: flatten, plane, joint, square butt"
 	case s.Operation == steps.Plane:
 		return "plane thinner"
 	}
@@ -180,7 +181,7 @@ func (d *boardSheet) result(s *steps.Step) string {
 	case s.Offcut != "" && !s.KeepsRest:
 		return "KEEP " + s.Offcut + ", " + d.size(along, across)
 	case s.Operation == steps.True:
-		return chalk(s.Off) + ", " + d.size(along, across) + ", faces clean"
+		return chalk(s.Off) + ", " + d.size(along, across)
 	case s.Operation == steps.Crosscut || s.Operation == steps.Plane:
 		return chalk(s.Off) + ", " + d.reading(along) + " long"
 	}

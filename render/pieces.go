@@ -1,6 +1,7 @@
 package render
 
 import (
+	"slices"
 	"strings"
 
 	"sawbill/layout"
@@ -15,33 +16,26 @@ func (v *blankView) pieces() {
 		area := v.f.box(leaf.Rect.Intersect(v.blank.Usable)).grow(-0.9)
 		options := v.descriptions(leaf)
 		placed := -1
-		for i, lines := range options {
-			if v.describe(area, lines) {
-				placed = i
+		for i, lines := range append(options, options...) {
+			if v.describe(area, lines, []ground{offHatch, overHatch}[i/len(options)]) {
+				placed = i % len(options)
 				break
 			}
 		}
 		switch {
 		case placed < 0:
 			v.failed = append(v.failed, v.work.Name(leaf))
-		case placed >= 2:
+		case !full(leaf, placed):
 			v.keyOf(leaf)
 		}
 	}
 }
 
-// descriptions of a piece, the fullest first. The first two say everything.
+// descriptions of a piece, the fullest first. The first few say everything.
 func (v *blankView) descriptions(n *layout.Node) [][]string {
-	name := v.work.Name(n)
-	size := v.size(n.Length(), n.Width())
+	name, size := v.work.Name(n), v.sizeOf(n)
 	if n.Offcut != "" {
 		return [][]string{{"KEEP " + name, size}, {"KEEP " + name + "  " + size}, {"KEEP " + name}, {v.short(n)}}
-	}
-	if part := v.plan.Problem.Part(n.Part); part != nil {
-		size = v.size(part.Length, part.Width, part.Thickness)
-		if part.Length == 0 {
-			size = v.size(n.Length(), part.Width, part.Thickness)
-		}
 	}
 	if n.Show != layout.Through {
 		size += ", show " + n.Show.String()
@@ -49,10 +43,28 @@ func (v *blankView) descriptions(n *layout.Node) [][]string {
 	return [][]string{
 		{n.Part, name, size},
 		{n.Part + "  " + name, size},
+		{n.Part + "  " + name + "  " + size},
 		{n.Part + "  " + name},
-		{n.Part + " " + v.short(n)},
+		{n.Part + "  " + v.short(n)},
 		{v.short(n)},
 	}
+}
+
+// full reports whether a description says everything.
+func full(n *layout.Node, option int) bool {
+	return option < 2 || n.Part != "" && option < 3
+}
+
+// sizeOf is the finished size of a part, or the size of an offcut.
+func (v *blankView) sizeOf(n *layout.Node) string {
+	part := v.plan.Problem.Part(n.Part)
+	switch {
+	case part == nil:
+		return v.size(n.Length(), n.Width())
+	case part.Length == 0: // of a set: the plan chooses
+		return v.size(n.Length(), part.Width, part.Thickness)
+	}
+	return v.size(part.Length, part.Width, part.Thickness)
 }
 
 // short is the end of a name: what sets it apart on its board.
@@ -60,17 +72,34 @@ func (v *blankView) short(n *layout.Node) string {
 	return strings.TrimPrefix(v.work.Name(n), v.board.Mark+"-")
 }
 
-// describe writes lines, the first bold, into an area if there is room.
-func (v *blankView) describe(area Box, lines []string) bool {
+// ground is what a word may stand on.
+type ground uint8
+
+const (
+	offHatch ground = iota
+	overHatch
+)
+
+// describe writes lines, the first bold, into an area if there is room: off the
+// hatched wood, or over it on a white ground.
+func (v *blankView) describe(area Box, lines []string, where ground) bool {
 	const step = 5.2
 	var w float64
 	for i, l := range lines {
 		w = max(w, v.types.width(l, firstStrong(i)))
 	}
 	h := 1.3*textCap + float64(len(lines)-1)*step
+	n := len(v.taken)
+	if where == offHatch {
+		v.taken = append(v.taken, v.hatched...)
+	}
 	at, ok := v.place(area, w, h)
+	v.taken = v.taken[:n]
 	if !ok {
 		return false
+	}
+	if where == overHatch {
+		v.box(Box{at.X, at.Y, at.X + w, at.Y + h}.grow(0.4), White, NoInk, 0)
 	}
 	for i, l := range lines {
 		x := at.X + (w-v.types.width(l, firstStrong(i)))/2
@@ -86,18 +115,35 @@ func firstStrong(line int) style {
 	return plain()
 }
 
-// keyOf says below the drawing what a short word in it stands for.
+// keyOf says below the drawing what a short word in it leaves out.
 func (v *blankView) keyOf(n *layout.Node) {
-	all := v.descriptions(n)
-	v.keyLine(v.short(n) + " = " + strings.Join(all[0], " "))
+	if n.Offcut != "" {
+		v.keyLine("KEEP " + v.work.Name(n) + ": " + v.sizeOf(n))
+		return
+	}
+	face := ""
+	if n.Show != layout.Through {
+		face = ", show " + n.Show.String()
+	}
+	v.keyLine(v.short(n) + ": " + n.Part + face)
+	v.keyLine(n.Part + ": " + v.sizeOf(n))
 }
 
-func (v *blankView) keyLine(text string) { v.key = append(v.key, text) }
+func (v *blankView) keyLine(text string) {
+	if !slices.Contains(v.key, text) {
+		v.key = append(v.key, text)
+	}
+}
 
 // outsideWords sets, below the drawing, the words of defects and those that
 // found no place in it. It gives the y below them.
 func (v *blankView) outsideWords() float64 {
-	tags := v.defectTags(v.f, v.blank.Usable)
+	var tags []tag
+	for _, g := range v.defectTags(v.f, v.blank.Usable) {
+		if !v.upper(g, v.f) {
+			tags = append(tags, g)
+		}
+	}
 	for _, leaf := range v.blank.Node.Leaves() {
 		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") {
 			at := v.f.box(leaf.Rect.Intersect(v.blank.Usable))
@@ -108,6 +154,9 @@ func (v *blankView) outsideWords() float64 {
 	for _, s := range v.list {
 		if v.outside[badgeName(s.Number)] {
 			at := v.f.box(s.Kerf)
+			if s.Kerf.Empty() {
+				at = v.f.box(s.Wood)
+			}
 			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, number: s.Number})
 		}
 	}
@@ -119,6 +168,22 @@ func (v *blankView) outsideWords() float64 {
 	rows := v.types.stagger(tags)
 	v.below(tags, y)
 	return y + float64(rows)*rowStep
+}
+
+// upper reports whether the place that a tag names is nearer the far edge.
+func (v *blankView) upper(g tag, f frame) bool { return g.tip > f.at.h()/2 }
+
+// upperDefects are the words for the defects near the far edge; they stand on
+// the tape, where their leaders cross less.
+func (v *blankView) upperDefects(f frame) []tag {
+	var tags []tag
+	for _, g := range v.defectTags(f, v.blank.Usable) {
+		if v.upper(g, f) {
+			g.tip = f.at.h() - g.tip + tapeGap
+			tags = append(tags, g)
+		}
+	}
+	return tags
 }
 
 // separate moves leaders that would run on each other, or over a step number, a

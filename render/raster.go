@@ -2,12 +2,13 @@ package render
 
 import (
 	"image"
-	"image/draw"
+	"image/color"
 
 	"github.com/fogleman/gg"
 	"golang.org/x/image/font"
 	"golang.org/x/image/font/gofont/gobold"
 	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/math/fixed"
 )
 
 // dpi is the resolution of a sheet.
@@ -15,8 +16,12 @@ const dpi = 300
 
 const pixelsPerMM = dpi / 25.4
 
+// greys is how many tones a sheet is kept in: few enough for small files, enough
+// for smooth edges.
+const greys = 16
+
 // raster paints a scene.
-func raster(s *Scene) *image.Gray {
+func raster(s *Scene) *image.Paletted {
 	w, h := int(s.Width*pixelsPerMM+0.5), int(s.Height*pixelsPerMM+0.5)
 	c := gg.NewContext(w, h)
 	c.SetRGB255(255, 255, 255)
@@ -24,13 +29,26 @@ func raster(s *Scene) *image.Gray {
 	for _, shape := range s.Shapes {
 		paintShape(c, shape)
 	}
-	painter := textPainter{c, newTypesetter(), map[style]font.Face{}}
+	painted := c.Image().(*image.RGBA)
+	painter := textPainter{painted, newTypesetter(), map[style]font.Face{}}
 	for _, l := range s.Labels {
 		painter.paint(l)
 	}
-	grey := image.NewGray(image.Rect(0, 0, w, h))
-	draw.Draw(grey, grey.Bounds(), c.Image(), image.Point{}, draw.Src)
-	return grey
+	return toGreys(painted)
+}
+
+// toGreys keeps the nearest of the evenly spaced tones for every pixel of a
+// picture that is grey all over.
+func toGreys(m *image.RGBA) *image.Paletted {
+	var tones color.Palette
+	for i := range greys {
+		tones = append(tones, color.Gray{Y: uint8(i * 255 / (greys - 1))})
+	}
+	out := image.NewPaletted(m.Bounds(), tones)
+	for i := range out.Pix {
+		out.Pix[i] = uint8((int(m.Pix[4*i])*(greys-1) + 127) / 255)
+	}
+	return out
 }
 
 func paintShape(c *gg.Context, s Shape) {
@@ -64,7 +82,7 @@ func ink(c *gg.Context, i Ink) {
 
 // textPainter keeps one face for each style of a page.
 type textPainter struct {
-	context *gg.Context
+	picture *image.RGBA
 	types   *typesetter
 	faces   map[style]font.Face
 }
@@ -78,7 +96,12 @@ func (p textPainter) paint(l Label) {
 		}
 		p.faces[s] = newFace(ttf, p.types.em(s)*pixelsPerMM)
 	}
-	p.context.SetFontFace(p.faces[s])
-	ink(p.context, l.Ink)
-	p.context.DrawString(l.Text, l.Baseline.X*pixelsPerMM, l.Baseline.Y*pixelsPerMM)
+	pen := font.Drawer{
+		Dst: p.picture, Src: image.NewUniform(color.Gray{Y: l.Ink.Grey()}), Face: p.faces[s],
+		Dot: fixed.Point26_6{
+			X: fixed.Int26_6(l.Baseline.X * pixelsPerMM * 64),
+			Y: fixed.Int26_6(l.Baseline.Y * pixelsPerMM * 64),
+		},
+	}
+	pen.DrawString(l.Text)
 }

@@ -43,15 +43,26 @@ func drawAll(t testing.TB, name string, plan *layout.Plan) map[string]Page {
 		pages, err := Board(plan, &plan.Boards[i], Options{})
 		add(plan.Boards[i].Board, pages, err)
 	}
+	pages, err := Job(plan, Options{})
+	add("job", pages, err)
 	return sheets
+}
+
+// plans are the plans that every drawing test looks at.
+func plans(t testing.TB) map[string]*layout.Plan {
+	list := crowdedPlans()
+	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
+		list[name] = example(t, name)
+	}
+	return list
 }
 
 func TestWriteSheets(t *testing.T) {
 	if *sheetsDir == "" {
 		return
 	}
-	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
-		for sheet, page := range drawAll(t, name, example(t, name)) {
+	for name, plan := range plans(t) {
+		for sheet, page := range drawAll(t, name, plan) {
 			f, err := os.Create(filepath.Join(*sheetsDir, sheet+".png"))
 			if err != nil {
 				t.Fatal(err)

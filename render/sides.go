@@ -58,10 +58,13 @@ func (v *blankView) numbers() {
 	for _, s := range v.list {
 		switch {
 		case s.Operation == steps.True, v.onSide(&s):
-		case s.Kerf.Empty():
-			continue
-		default:
+		case !s.Kerf.Empty():
 			v.onKerf(&s)
+		}
+	}
+	for _, s := range v.list {
+		if s.NoCut || s.Operation == steps.Plane {
+			v.inPiece(&s)
 		}
 	}
 }
@@ -82,8 +85,7 @@ func (v *blankView) onKerf(s *steps.Step) {
 	if v.outside[name] {
 		return
 	}
-	parts := []float64{0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.05, 0.95}
-	for _, part := range parts {
+	for _, part := range v.along(s, w, line.w()) {
 		if s.Operation == steps.Crosscut {
 			y = line.Y1 + part*line.h()
 		} else {
@@ -92,6 +94,33 @@ func (v *blankView) onKerf(s *steps.Step) {
 		box := Box{x - w/2, y - badgeHeight/2, x + w/2, y + badgeHeight/2}
 		if v.free(box.grow(0.2)) && box.X2 < v.width() {
 			v.badge(s.Number, box.X1, box.Y1)
+			return
+		}
+	}
+	v.failed = append(v.failed, name)
+}
+
+// along lists where on its kerf a step number may stand, best first: the middle
+// of a crosscut, the butt end of a rip.
+func (v *blankView) along(s *steps.Step, badge, length float64) []float64 {
+	if s.Operation == steps.Crosscut {
+		return []float64{0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.05, 0.95}
+	}
+	butt := (badge/2 + 1.2) / length
+	return []float64{butt, 2 * butt, 3 * butt, 1 - butt, 1 - 2*butt, 0.3, 0.7, 0.5, 0.4, 0.6}
+}
+
+// inPiece puts the number of a step without a kerf into the piece it is about.
+func (v *blankView) inPiece(s *steps.Step) {
+	name := badgeName(s.Number)
+	if v.outside[name] {
+		return
+	}
+	area := v.f.box(s.Wood.Intersect(v.blank.Usable)).grow(-0.5)
+	w := v.types.badgeWidth(s.Number)
+	for x := area.X1; x+w <= area.X2; x++ {
+		if at, ok := v.place(Box{x, area.Y1, x + w, area.Y2}, w, badgeHeight); ok {
+			v.badge(s.Number, at.X, at.Y)
 			return
 		}
 	}

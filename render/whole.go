@@ -120,7 +120,21 @@ func (d *boardSheet) woodOf(b *block, f frame) {
 	for _, defect := range d.board.Defects {
 		b.defect(f.box(defect.Rect), defect.Kind)
 	}
+	b.air(d, f)
 	b.polygon(outline, NoInk, Black, heavyLine)
+}
+
+// air wipes out what was drawn beyond a tapered far edge.
+func (b *block) air(d *boardSheet, f frame) {
+	if d.board.Width == d.board.TipWidth {
+		return
+	}
+	const reach = 1.2
+	edge := d.taper(f, f.wood)
+	top := f.at.Y1 - reach
+	b.polygon([]Point{
+		edge[3], edge[2], {f.at.X2 + reach, edge[2].Y}, {f.at.X2 + reach, top}, {f.at.X1 - reach, top}, {f.at.X1 - reach, edge[3].Y},
+	}, White, NoInk, 0)
 }
 
 // pieceOf draws a blank or offcut and the pieces to come, without words.
@@ -151,7 +165,7 @@ func (d *boardSheet) taper(f frame, r layout.Rect) []Point {
 
 // inWood is a rectangle cut down to where the board is wide enough everywhere.
 func (d *boardSheet) inWood(r layout.Rect) layout.Rect {
-	along := layout.Span{Lo: max(0, r.X1), Hi: min(d.board.Length, r.X2)}
+	along := layout.Span{Lo: min(max(0, r.X1), d.board.Length), Hi: max(0, min(d.board.Length, r.X2))}
 	r.X1, r.X2 = along.Lo, along.Hi
 	r.Y2 = min(r.Y2, d.board.FarMin(along))
 	return r
@@ -168,14 +182,12 @@ func (b *block) crossWood(d *boardSheet, f frame, r layout.Rect) {
 func (d *boardSheet) defectTags(f frame, wood layout.Rect) []tag {
 	var tags []tag
 	for _, defect := range d.board.Defects {
-		r := defect.Rect.Intersect(wood)
-		if r.Empty() {
-			continue
+		if r := d.inWood(defect.Rect.Intersect(wood)); !r.Empty() {
+			at := f.box(r)
+			tags = append(tags, tag{
+				at: (at.X1 + at.X2) / 2, tip: f.at.Y2 - (at.Y1+at.Y2)/2, text: defectWord(defect),
+			})
 		}
-		at := f.box(r)
-		tags = append(tags, tag{
-			at: (at.X1 + at.X2) / 2, tip: f.at.Y2 - (at.Y1+at.Y2)/2, text: defectWord(defect),
-		})
 	}
 	return tags
 }

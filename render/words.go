@@ -24,6 +24,19 @@ func (w words) size(lengths ...layout.Length) string {
 	return strings.Join(list, " x ")
 }
 
+// down is a length rounded down to what a rule shows, for a width that must be
+// there; up is the same for one that must pass.
+func (w words) down(l layout.Length) layout.Length { return l - l%w.finest() }
+
+func (w words) up(l layout.Length) layout.Length { return w.down(l + w.finest() - 1) }
+
+func (w words) finest() layout.Length {
+	if w.shop.Units == layout.Millimetres {
+		return layout.Millimetre / 2
+	}
+	return layout.Inch / layout.Length(w.shop.Fraction)
+}
+
 // unit is what readings count.
 func (w words) unit() string {
 	if w.shop.Units == layout.Millimetres {

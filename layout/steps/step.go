@@ -76,6 +76,8 @@ type Step struct {
 	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
 	// nothing is left.
 	RestSize Size
+	// Wood is where the piece in hand lies in the board's frame.
+	Wood layout.Rect
 	// Kerf is where the saw passes, in the board's frame. Where the plan leaves
 	// nothing beyond a piece it lies outside the plan's wood, in the rough edge
 	// or end. It is empty for True, Plane and a step without a cut.

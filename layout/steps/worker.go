@@ -34,6 +34,7 @@ func (w *worker) breakDown(h held) {
 // emit adds a step on piece p.
 func (w *worker) emit(s Step, p piece) {
 	s.Board, s.Piece, s.Blank = w.board.Mark, p.id, w.blank
+	s.Wood = p.rect
 	s.Cautions = cautions(w.shop, w.board, &s, p)
 	w.sheet.Steps = append(w.sheet.Steps, s)
 }

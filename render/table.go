@@ -1,0 +1,61 @@
+package render
+
+// column is one column of a table: where it begins and how wide it may be.
+type column struct {
+	x, width float64
+	head     string
+}
+
+// columns lays columns out side by side over a width, in shares of it.
+func columns(width float64, heads []string, shares []float64) []column {
+	var sum, x float64
+	for _, s := range shares {
+		sum += s
+	}
+	var list []column
+	for i, h := range heads {
+		w := width * shares[i] / sum
+		list = append(list, column{x, w, h})
+		x += w
+	}
+	return list
+}
+
+// table sets rows under a heading, on as many pages as they take.
+func (s *sheet) table(heading string, cols []column, rows [][]string) {
+	head := newBlock(s.types)
+	head.lines(heading, 0, textCap+1.5, s.width(), style{textCap + 0.7, true})
+	y := textCap + 1.5 + lineStep + 0.8
+	for _, c := range cols {
+		head.text(s.types.cut(c.head, c.width-2, plain()), c.x, y, plain())
+	}
+	head.line(Point{0, y + 1.6}, Point{s.width(), y + 1.6}, middleLine)
+	head.height = y + 2.2
+	for i, r := range rows {
+		row := s.tableRow(cols, r)
+		if i == 0 {
+			s.add(head, row.height)
+		} else if !s.room(row.height) {
+			s.newPage()
+			s.put(head)
+		}
+		s.put(row)
+	}
+	s.y += 2
+}
+
+func (s *sheet) tableRow(cols []column, cells []string) *block {
+	b := newBlock(s.types)
+	base := textCap + 1.3
+	bottom := base
+	for i, c := range cols {
+		look := plain()
+		if i == 0 {
+			look = strong()
+		}
+		bottom = max(bottom, b.lines(cells[i], c.x, base, c.width-2, look))
+	}
+	b.height = bottom + 1.6
+	b.line(Point{0, b.height}, Point{s.width(), b.height}, hairline)
+	return b
+}
