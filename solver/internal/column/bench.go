@@ -9,6 +9,7 @@ type Bench struct {
 	price []Value // by row of the bill
 
 	cells  []cellValues // by profile
+	likes  []int        // by profile: the one that is worth the same from the blank's start on
 	cell   cellWork
 	strip  stripWork
 	rows   [][]Value // by profile: the worth of the strip for each end of a blank

@@ -47,9 +47,7 @@ func (b *Bench) prepare(w *Board, price []Value) {
 	b.cells = room(b.cells, len(w.profiles))
 	b.rows = room(b.rows, len(w.profiles))
 	b.setPrices(price)
-	for id := range w.profiles {
-		b.rows[id] = room(b.rows[id], len(w.ends))
-	}
+	b.likes = room(b.likes, len(w.profiles))
 	b.crosscuts()
 }
 
@@ -127,9 +125,36 @@ func (w *Board) alike() bool {
 }
 
 func (b *Bench) fillRows(be blankEnds) {
-	for id := range b.w.profiles {
-		b.stripFrom(id, be, b.rows[id])
+	w := b.w
+	for id := range w.profiles {
+		b.rows[id] = room(b.rows[id], len(be.ends))
+		b.likes[id] = id
+		if plain := w.clearOf[w.profiles[id].strip]; plain >= 0 && w.passed(&w.profiles[id], be.a) {
+			b.likes[id] = int(plain)
+		}
 	}
+	for id, like := range b.likes {
+		if like == id {
+			b.stripFrom(id, be, b.rows[id])
+		}
+	}
+	for id, like := range b.likes {
+		copy(b.rows[id], b.rows[like])
+	}
+}
+
+// passed reports whether every defect that a profile meets lies before a, so
+// that from there on it is as good as clear.
+func (w *Board) passed(p *profile, a int) bool {
+	if p.clear || p.slanted {
+		return false
+	}
+	for i, g := range w.grown {
+		if p.hit.has(i) && g.X2 > w.x.at(a) {
+			return false
+		}
+	}
+	return true
 }
 
 // push offers a child that is worth v and after which the next may start at

@@ -130,7 +130,7 @@ func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
 // topAt is the reach that the value of a cell was worked out with.
 func (b *Bench) topAt(id int, c *class, x int) layout.Length {
 	w, p := b.w, &b.w.profiles[id]
-	if !p.slanted || c.reach[x] >= w.y.at(p.at)+w.strips[p.strip].height {
+	if b.cells[id].span == 1 || c.reach[x] >= w.y.at(p.at)+w.strips[p.strip].height {
 		return w.top
 	}
 	return w.y.at(max(p.at, w.y.down(c.reach[x])))

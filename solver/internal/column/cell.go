@@ -38,14 +38,14 @@ func (b *Bench) setCells(id int) {
 	t := &w.thicks[w.strips[p.strip].thick]
 	cv := &b.cells[id]
 	cv.span = 1
-	if p.slanted {
+	if p.slanted && w.cfg.MostStarts == 0 {
 		cv.span = w.y.up(w.strips[p.strip].height) + 2
 	}
 	cv.zones = room(cv.zones, len(t.classes))
 	for i, ci := range t.classes {
 		c := &w.classes[ci]
 		cv.zones[i] = size(cv.zones[i], len(c.zones)*cv.span, unknown)
-		if p.slanted {
+		if cv.span > 1 {
 			continue
 		}
 		plain := unknown

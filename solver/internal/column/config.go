@@ -27,5 +27,5 @@ func Exact() Config { return Config{InnerOffcuts: true, RoughRips: true} }
 // Quick allows what most often makes a good column, in about a hundredth of a
 // second.
 func Quick() Config {
-	return Config{MostX: 1600, MostY: 400, MostStarts: 10, MostHeights: 20}
+	return Config{MostX: 1600, MostY: 400, MostStarts: 6, MostHeights: 16}
 }

@@ -11,7 +11,7 @@ import (
 // kept inside a trued node; harvest then finds what to keep. One large rough
 // offcut is often worth more than several small ones.
 func (w *Board) shrink(root *layout.Node) *layout.Node {
-	c := clone(root)
+	c := root.Clone()
 	for _, n := range c.Children {
 		if n.Trued {
 			dropOffcuts(n)
@@ -19,18 +19,6 @@ func (w *Board) shrink(root *layout.Node) *layout.Node {
 		}
 	}
 	return c
-}
-
-func clone(n *layout.Node) *layout.Node {
-	c := *n
-	c.Children = make([]*layout.Node, len(n.Children))
-	for i, child := range n.Children {
-		c.Children[i] = clone(child)
-	}
-	if len(c.Children) == 0 {
-		c.Children = nil
-	}
-	return &c
 }
 
 // dropOffcuts takes out the offcuts below n, and what then holds nothing.

@@ -81,7 +81,7 @@ func (b *Bench) stripRun(id, a, first, n int) {
 		for k := range lines {
 			l := &lines[k]
 			j := i + l.advance
-			if j > n || l.zoneAt[i] < 0 {
+			if j > n || i < l.lo || i > l.hi || l.zoneAt[i] < 0 {
 				continue
 			}
 			cell := none
@@ -102,6 +102,7 @@ type line struct {
 	index   int // among the classes of the strip's thickness
 	class   *class
 	advance int
+	lo, hi  int // the positions between which a cell may start
 	zoneAt  []int32
 	worth   []Value // by zone; nil where it depends on the place as well
 }
@@ -112,16 +113,32 @@ func (b *Bench) linesOf(id int) []line {
 	b.strip.lines = b.strip.lines[:0]
 	for k, ci := range w.thicks[w.strips[p.strip].thick].classes {
 		c := &w.classes[ci]
-		l := line{index: k, class: c, advance: c.advance, zoneAt: c.zoneAt}
-		if !p.slanted {
+		l := line{index: k, class: c, advance: c.advance, hi: w.x.n, zoneAt: c.zoneAt}
+		if b.cells[id].span == 1 {
 			l.worth = b.cells[id].zones[k]
 			if len(l.worth) == 0 || slices.Max(l.worth) <= 0 {
 				continue
+			}
+			if p.slanted {
+				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height)
 			}
 		}
 		b.strip.lines = append(b.strip.lines, l)
 	}
 	return b.strip.lines
+}
+
+// underFar are the positions between which cells of a class may reach as far
+// across as y.
+func (w *Board) underFar(c *class, y layout.Length) (lo, hi int) {
+	hi = w.x.n
+	for lo <= hi && c.reach[lo] < y {
+		lo++
+	}
+	for hi >= lo && c.reach[hi] < y {
+		hi--
+	}
+	return lo, hi
 }
 
 // stripEnd is the worth of the strip in a blank that ends at e; last is where
@@ -148,6 +165,7 @@ func (b *Bench) stripEnd(keep *stripKeep, first, e int) (best Value, last int) {
 // stripKeep seeks offcuts in one strip: crosscut from it, as high as it is.
 type stripKeep struct {
 	b      *Bench
+	flat   float64 // value per nanometre along, where the strip meets no defect
 	y1, y2 layout.Length
 	lo, hi layout.Length // between these the far edge does not cut in
 	most   Value         // the largest V[i] - worth before i over the i far enough back
@@ -163,7 +181,13 @@ func (b *Bench) newStripKeep(id, a int) *stripKeep {
 		return nil
 	}
 	k := &stripKeep{b: b, y1: w.y.at(p.at), y2: w.y.at(p.at) + height, most: none}
-	k.lo, k.hi = w.below(k.y2)
+	if p.clear {
+		k.flat = w.measure.rate * float64(height) / mm2
+	}
+	k.lo, k.hi = 0, w.wood.Length
+	if p.slanted {
+		k.lo, k.hi = w.below(k.y2)
+	}
 	k.lo = max(k.lo, w.x.at(a))
 	return k
 }
@@ -190,7 +214,12 @@ func (w *Board) below(y layout.Length) (lo, hi layout.Length) {
 }
 
 // before is the worth of the strip's wood from the butt to x.
-func (k *stripKeep) before(x layout.Length) Value { return k.b.w.measure.worth(0, x, k.y1, k.y2) }
+func (k *stripKeep) before(x layout.Length) Value {
+	if k.flat > 0 {
+		return Value(k.flat*float64(x) + 0.5)
+	}
+	return k.b.w.measure.worth(0, x, k.y1, k.y2)
+}
 
 // reach moves on to the positions at which an offcut that ends at x may start,
 // none of them after limit.

@@ -74,6 +74,14 @@ func (b *Bench) cutWithin(n int, price []Value, limits []int) Cut {
 	return b.w.finish(root, price)
 }
 
+// Trim is a cut without the pieces that go beyond limits.
+func (w *Board) Trim(c *Cut, price []Value, limits []int) Cut {
+	root := c.Root.Clone()
+	w.cutSurplus(root, slices.Clone(limits))
+	w.dropWaste(root)
+	return w.finish(root, price)
+}
+
 // dropWaste takes out everything that holds neither a part nor an offcut, and
 // the blanks that may not be trued now that they hold less.
 func (w *Board) dropWaste(n *layout.Node) {
