@@ -62,14 +62,21 @@ func (j job) drawBoards(c *cli.Context, plan *layout.Plan, boards []*layout.Boar
 	return written, nil
 }
 
-// writePages writes pages to the files of their numbers and names these.
+// writePages writes pages to the files of their numbers and names these on one
+// line.
 func writePages(c *cli.Context, pages []render.Page, file func(page int) string) error {
+	var names []string
 	for i, page := range pages {
-		if err := replace(file(i+1), page.WritePNG); err != nil {
+		path := file(i + 1)
+		if err := replace(path, page.WritePNG); err != nil {
 			return err
 		}
-		fmt.Fprintln(c.App.Writer, file(i+1))
+		if i > 0 {
+			path = filepath.Base(path)
+		}
+		names = append(names, path)
 	}
+	fmt.Fprintln(c.App.Writer, strings.Join(names, ", "))
 	return nil
 }
 
@@ -105,8 +112,8 @@ func eachBoard(plan *layout.Plan) []*layout.BoardPlan {
 }
 
 // drawForm draws a sheet to pencil a rack into.
-func drawForm(c *cli.Context, path string, shop *layout.Shop, o render.Options) error {
-	pages, err := render.RackForm(shop, o)
+func drawForm(c *cli.Context, path string, o render.Options) error {
+	pages, err := render.RackForm(o)
 	if err != nil {
 		return err
 	}

@@ -44,7 +44,7 @@ func runRack(c *cli.Context) error {
 	if c.Path("form") == "" {
 		return nil
 	}
-	return drawForm(c, c.Path("form"), rack.Shop, o)
+	return drawForm(c, c.Path("form"), o)
 }
 
 // printTally is a table with a row for each species and thickness, and a total.
