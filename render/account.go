@@ -61,8 +61,8 @@ func (j *jobSheet) account() *block {
 		x = piece.X2
 	}
 	b.box(bar, NoInk, Black, middleLine)
-	rows := j.types.stagger(tags)
-	b.below(tags, bar.Y2+1)
-	b.height = bar.Y2 + 1 + float64(rows)*rowStep + 6
+	names := j.types.stagger(tags, 0, j.width())
+	b.below(names, bar.Y2+1)
+	b.height = bar.Y2 + 1 + names.height() + 6
 	return b
 }

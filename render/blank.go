@@ -2,6 +2,7 @@ package render
 
 import (
 	"fmt"
+	"math"
 
 	"sawbill/layout"
 	"sawbill/layout/steps"
@@ -14,13 +15,47 @@ const (
 	tapeGap    = 3.0
 )
 
-// blank draws one trued blank with its own tapes. Words that find no place in
-// the drawing are asked to go outside on a leader; that moves things, so the
-// drawing is made again until every word stands.
-func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step) *block {
+// blank draws one trued blank with its own tapes, in several drawings one after
+// the other where its pieces are too many to be named in one.
+func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step) []*block {
+	u := blank.Usable
+	n := d.drawings(blank)
+	var blocks []*block
+	for i := range n {
+		window := u
+		if i > 0 {
+			window.X1 = u.X1 + d.round(u.Length()*layout.Length(i)/layout.Length(n))
+		}
+		if i < n-1 {
+			window.X2 = u.X1 + d.round(u.Length()*layout.Length(i+1)/layout.Length(n))
+		}
+		blocks = append(blocks, d.window(blank, list, window))
+	}
+	return blocks
+}
+
+// drawings is how many drawings a blank needs, for its strip of most pieces.
+func (d *boardSheet) drawings(blank *steps.Blank) int {
+	const piece, beside, most = 27.0, 50.0, 6
+	pieces := 1
+	for _, strip := range blank.Node.Children {
+		if strip.Cut == layout.Crosscut {
+			pieces = max(pieces, len(strip.Children))
+		}
+	}
+	return min(most, int(math.Ceil(float64(pieces)*piece/(d.width()-beside))))
+}
+
+// window draws a part of a blank. Words that find no place in the drawing are
+// asked to go outside on a leader; that moves things, so the drawing is made
+// again until every word stands.
+func (d *boardSheet) window(blank *steps.Blank, list []steps.Step, window layout.Rect) *block {
 	outside := map[string]bool{}
 	for {
-		v := &blankView{boardSheet: d, blank: blank, list: list, block: newBlock(d.types), outside: outside}
+		v := &blankView{
+			boardSheet: d, blank: blank, list: list, block: newBlock(d.types),
+			outside: outside, wood: window, short: map[string][]string{},
+		}
 		v.draw()
 		if len(v.failed) == 0 {
 			return v.block
@@ -36,14 +71,17 @@ type blankView struct {
 	*boardSheet
 	*block
 	blank   *steps.Blank
+	wood    layout.Rect // the part of the blank that is drawn
 	list    []steps.Step
 	f       frame
 	across  []sideTag // readings of the rips that run the whole length
 	last    []sideTag // of the others
 	outside map[string]bool
 	failed  []string
-	hatched []Box    // defects, best left free of words
-	key     []string // what the short words outside stand for
+	hatched []Box // defects, best left free of words
+	// short are the short words in the drawing by what they leave out.
+	short map[string][]string
+	notes []string
 }
 
 // sideTag is a reading at a place across the blank.
@@ -58,7 +96,7 @@ func (v *blankView) draw() {
 	v.sortRips()
 	y := v.title()
 	left, right := v.gutters()
-	u := v.blank.Usable
+	u := v.wood
 	wide := v.width() - left - right
 	high := v.highEnough(wide)
 	if most := high / float64(u.Width()) * float64(u.Length()); most < wide && high >= blankMost-1e-9 {
@@ -66,25 +104,25 @@ func (v *blankView) draw() {
 	}
 	flat := newFrame(u, Box{left, 0, left + wide, high})
 	tape := append(v.tape(flat), v.upperDefects(flat)...)
-	rows := v.types.stagger(tape)
-	top := y + float64(rows)*rowStep + 2.6 + tapeGap
+	readings := v.types.stagger(tape, left, v.width())
+	top := y + readings.height() + 2.6 + tapeGap
 	v.f = newFrame(u, Box{left, top, left + wide, top + high})
-	v.wood()
-	v.above(tape, top-tapeGap)
+	v.wooden()
+	v.above(readings, top-tapeGap)
 	v.line(Point{left, top - tapeGap}, Point{left + wide, top - tapeGap}, middleLine)
 	v.sides(left + wide)
 	v.numbers()
 	bottom := v.outsideWords()
 	v.pieces()
 	if v.f.distorted() {
-		v.keyLine("Not to scale across.")
+		v.notes = append(v.notes, "Not to scale across.")
 	}
 	v.legend(bottom)
 }
 
 // highEnough is how tall the blank is drawn: to scale, unless words need more.
 func (v *blankView) highEnough(wide float64) float64 {
-	u := v.blank.Usable
+	u := v.wood
 	toScale := wide * float64(u.Width()) / float64(u.Length())
 	thinnest := u.Width()
 	for _, c := range v.blank.Node.Children {
@@ -103,10 +141,18 @@ func (v *blankView) highEnough(wide float64) float64 {
 func (v *blankView) title() float64 {
 	text := fmt.Sprintf("Blank %s: plane to %s, at least %s wide, %s long",
 		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
+	if v.wood != v.blank.Usable {
+		text = fmt.Sprintf("Blank %s from %s to %s", v.blank.Name,
+			v.reading(v.wood.X1-v.blank.Usable.X1), v.reading(v.wood.X2-v.blank.Usable.X1))
+		if v.wood.X1 == v.blank.Usable.X1 {
+			text += fmt.Sprintf(": plane to %s, at least %s wide, %s long",
+				v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
+		}
+	}
 	s := style{titleCap, true}
 	x := 0.0
 	for _, st := range v.list {
-		if st.Operation == steps.True {
+		if st.Operation == steps.True && v.wood.X1 == v.blank.Usable.X1 {
 			v.badge(st.Number, 0, 1)
 			x = v.types.badgeWidth(st.Number) + 2
 		}
@@ -131,6 +177,9 @@ func (v *blankView) sortRips() {
 			v.across = append(v.across, g)
 			continue
 		}
+		if mid := (s.Kerf.X1 + s.Kerf.X2) / 2; mid < v.wood.X1 || mid >= v.wood.X2 {
+			continue
+		}
 		g.number = 0
 		v.last = addTag(v.last, g)
 	}
@@ -152,7 +201,10 @@ func (v *blankView) gutters() (left, right float64) {
 // tape has the readings of the crosscuts from the squared end, each once.
 func (v *blankView) tape(f frame) []tag {
 	u := v.blank.Usable
-	tags := []tag{{at: f.x(u.X1), text: "0"}}
+	tags := []tag{{at: f.x(v.wood.X1), text: v.reading(v.down(v.wood.X1 - u.X1))}}
+	if v.wood.X1 > u.X1 { // a drawing that goes on begins at no mark
+		tags = nil
+	}
 	seen := map[layout.Length]bool{}
 	for _, s := range v.list {
 		if s.Operation != steps.Crosscut || s.NoCut {
@@ -162,6 +214,9 @@ func (v *blankView) tape(f frame) []tag {
 		if s.From == steps.Tip {
 			at, kerf = s.Kerf.X2, -1
 		}
+		if at < v.wood.X1 || at > v.wood.X2 {
+			continue
+		}
 		if !seen[at*2+layout.Length(max(0, kerf))] {
 			seen[at*2+layout.Length(max(0, kerf))] = true
 			tags = append(tags, tag{at: f.x(at), text: v.reading(at - u.X1), kerf: kerf, tip: tapeGap})
@@ -170,15 +225,18 @@ func (v *blankView) tape(f frame) []tag {
 	return tags
 }
 
-// wood draws the blank with waste, pieces, kerfs and defects.
-func (v *blankView) wood() {
-	u := v.blank.Usable
+// wooden draws the blank with waste, pieces, kerfs and defects.
+func (v *blankView) wooden() {
+	u := v.wood
 	v.box(v.f.at, WasteTone, NoInk, 0)
-	for _, r := range waste(v.blank.Node, u, v.shop) {
-		v.crossWood(v.boardSheet, v.f, r.Intersect(u))
+	for _, r := range waste(v.blank.Node, v.blank.Usable, v.shop) {
+		if r = r.Intersect(u); !r.Empty() {
+			v.crossWood(v.boardSheet, v.f, r)
+		}
 	}
 	for _, leaf := range v.blank.Node.Leaves() {
 		switch r := leaf.Rect.Intersect(u); {
+		case r.Empty():
 		case leaf.Part != "":
 			v.box(v.f.box(r), White, Black, middleLine)
 		case leaf.Offcut != "":
@@ -193,11 +251,17 @@ func (v *blankView) wood() {
 	}
 	v.air(v.boardSheet, v.f)
 	for _, s := range v.list {
-		if k := s.Kerf; !k.Empty() {
-			v.kerf(v.f.box(k.Intersect(u.Grow(v.shop.CrosscutKerf, v.shop.RipKerf))))
+		edge := u.Grow(0, v.shop.RipKerf)
+		if u.X2 == v.blank.Usable.X2 {
+			edge.X2 += v.shop.CrosscutKerf
+		}
+		if k := s.Kerf.Intersect(edge); !k.Empty() {
+			v.kerf(v.f.box(k))
 		}
 	}
 	v.polygon(v.taper(v.f, u), NoInk, Black, middleLine)
 	v.referenceEdge(v.f.at)
-	v.line(Point{v.f.at.X1, v.f.at.Y1}, Point{v.f.at.X1, v.f.at.Y2}, heavyLine)
+	if u.X1 == v.blank.Usable.X1 {
+		v.line(v.taper(v.f, u)[3], Point{v.f.at.X1, v.f.at.Y2}, heavyLine)
+	}
 }

@@ -1,6 +1,9 @@
 package render
 
-import "strconv"
+import (
+	"slices"
+	"strconv"
+)
 
 // block is a piece of a sheet that stays together: its own scene, as wide as the
 // sheet between its margins, with its top left corner at the origin.
@@ -8,7 +11,7 @@ type block struct {
 	Scene
 	height float64
 	types  *typesetter
-	// taken is the paper that labels, step numbers and leaders cover.
+	// taken is the paper that labels and step numbers cover.
 	taken []Box
 }
 
@@ -61,7 +64,6 @@ func (b *block) leader(x, y1, y2 float64) {
 	b.line(Point{x, y1}, Point{x, y2}, hairline)
 	l := Box{x - 0.2, min(y1, y2), x + 0.2, max(y1, y2)}
 	b.Leaders = append(b.Leaders, l)
-	b.taken = append(b.taken, l)
 }
 
 const badgeHeight = 5.0
@@ -79,20 +81,19 @@ func (b *block) badge(number int, x, y float64) {
 	text := strconv.Itoa(number)
 	at := Point{x + (w-b.types.width(text, strong()))/2, y + (badgeHeight+textCap)/2}
 	l := b.types.label(text, at, strong())
-	l.Box = frame
+	l.Box, l.Framed = frame, true
 	b.Labels = append(b.Labels, l)
 	b.taken = append(b.taken, frame)
 }
 
 // free reports whether nothing stands in a box yet.
 func (b *block) free(box Box) bool {
-	for _, t := range b.taken {
-		if t.Overlaps(box) {
-			return false
-		}
-	}
-	return true
+	return b.bare(box) && !slices.ContainsFunc(b.Leaders, box.Overlaps)
 }
+
+// bare reports whether no label stands in a box. A step number may stand on a
+// leader, for its frame hides it.
+func (b *block) bare(box Box) bool { return !slices.ContainsFunc(b.taken, box.Overlaps) }
 
 // place finds a free place of a size in an area, as near its middle as it can.
 func (b *block) place(area Box, w, h float64) (Point, bool) {

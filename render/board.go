@@ -49,7 +49,14 @@ func (d *boardSheet) draw() {
 			continue
 		}
 		blank := d.blankOf(run[0].Blank)
-		d.add(d.blank(blank, run), tableHead+2*rowHeight)
+		drawings := d.blank(blank, run)
+		for i, b := range drawings {
+			after := 0.0
+			if i == len(drawings)-1 {
+				after = tableHead + 2*rowHeight
+			}
+			d.add(b, after)
+		}
 		d.list("", run)
 	}
 }

@@ -28,13 +28,6 @@ func (f frame) box(r layout.Rect) Box {
 // distorted reports whether the drawing is stretched across.
 func (f frame) distorted() bool { return math.Abs(f.sy/f.sx-1) > 0.02 }
 
-// cross is the pencil's mark for waste.
-func (s *Scene) cross(b Box) {
-	s.box(b, WasteTone, NoInk, 0)
-	s.line(Point{b.X1, b.Y1}, Point{b.X2, b.Y2}, thinLine)
-	s.line(Point{b.X1, b.Y2}, Point{b.X2, b.Y1}, thinLine)
-}
-
 // kerf draws the way of a saw, never thinner than can be seen.
 func (s *Scene) kerf(b Box) {
 	if b.w() < b.h() {

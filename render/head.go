@@ -13,10 +13,12 @@ const orientationWidth = 74.0
 func (d *boardSheet) head() *block {
 	b := newBlock(d.types)
 	mark := style{markCap, true}
-	for mark.cap > 5 && d.types.width(d.board.Mark, mark) > 70 {
+	const most = 75
+	for mark.cap > 5 && d.types.width(d.board.Mark, mark) > most {
 		mark.cap--
 	}
-	x := b.text(d.types.cut(d.board.Mark, 90, mark), 0, markCap+1, mark) + 7
+	low := b.lines(d.board.Mark, 0, mark.cap+1, most, mark)
+	x := min(most, d.types.width(d.board.Mark, mark)) + 7
 	width := d.width() - orientationWidth - 6 - x
 	y := b.lines(d.board.Species+", "+d.roughSize(), x, titleCap+1, width, style{titleCap, true})
 	if place := d.placeLine(); place != "" {
@@ -26,7 +28,7 @@ func (d *boardSheet) head() *block {
 		y = b.lines("Note: "+d.board.Note, x, y+lineStep+0.5, width, plain())
 	}
 	d.orientation(b, d.width()-orientationWidth)
-	b.height = max(y+3, 24)
+	b.height = max(y+3, low+3, 24)
 	return b
 }
 
@@ -77,7 +79,10 @@ func (s *Scene) referenceEdge(wood Box) {
 func (d *boardSheet) runningHead() *block {
 	b := newBlock(d.types)
 	s := style{7, true}
-	mark := d.types.cut(d.board.Mark, 90, s)
+	for s.cap > textCap && d.types.width(d.board.Mark, s) > 90 {
+		s.cap -= 0.5
+	}
+	mark := d.types.cut(d.board.Mark, d.width()/2, s)
 	x := b.text(mark, 0, 7.5, s) + 6
 	b.text(d.types.cut(d.board.Species+", "+d.roughSize(), d.width()-x, plain()), x, 7.5, plain())
 	b.line(Point{0, 10}, Point{d.width(), 10}, hairline)

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"sawbill/layout"
 	"sawbill/layout/steps"
 )
 
@@ -179,13 +180,28 @@ func (d *boardSheet) result(s *steps.Step) string {
 	case s.Part != "":
 		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, d.size(along, across, s.OffSize.Thickness), s.Count)
 	case s.Offcut != "" && !s.KeepsRest:
-		return "KEEP " + s.Offcut + ", " + d.size(along, across)
+		return d.keeps(s.Offcut)
 	case s.Operation == steps.True:
-		return chalk(s.Off) + ", " + d.size(along, across)
+		return chalk(s.Off) + ", " + d.size(along, d.down(d.blankOf(s.Blank).LeastWidth)) + " at least"
 	case s.Operation == steps.Crosscut || s.Operation == steps.Plane:
 		return chalk(s.Off) + ", " + d.reading(along) + " long"
 	}
 	return chalk(s.Off) + ", " + d.reading(across) + " wide"
+}
+
+// keeps gives an offcut with the size that counts of it.
+func (d *boardSheet) keeps(mark string) string {
+	for _, leaf := range d.work.Plan.Root.Leaves() {
+		if leaf.Offcut == mark {
+			return "KEEP " + mark + ", " + d.cleanSize(leaf)
+		}
+	}
+	return "KEEP " + mark
+}
+
+func (d *boardSheet) cleanSize(leaf *layout.Node) string {
+	clean := d.board.CleanOffcut(leaf.Rect)
+	return d.size(d.down(clean.Length()), d.down(clean.Width()))
 }
 
 // remains describes what lies beyond the kerf.
@@ -201,7 +217,7 @@ func (d *boardSheet) remains(s *steps.Step) string {
 	case s.Rest == "":
 		return "waste, " + d.reading(size)
 	case s.KeepsRest:
-		return "KEEP " + s.Offcut + ", " + d.size(s.RestSize.Length, s.RestSize.Width)
+		return d.keeps(s.Offcut)
 	}
 	return chalk(s.Rest) + ", " + d.reading(size) + word
 }

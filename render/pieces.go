@@ -1,6 +1,7 @@
 package render
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -10,10 +11,11 @@ import (
 // pieces writes in every part and offcut what it is, as fully as there is room.
 func (v *blankView) pieces() {
 	for _, leaf := range v.blank.Node.Leaves() {
-		if leaf.Part == "" && leaf.Offcut == "" || v.outside[v.work.Name(leaf)] {
+		if leaf.Part == "" && leaf.Offcut == "" || !v.shows(leaf.Rect) || v.outside[v.work.Name(leaf)] {
 			continue
 		}
-		area := v.f.box(leaf.Rect.Intersect(v.blank.Usable)).grow(-0.9)
+		area := v.f.box(leaf.Rect.Intersect(v.wood))
+		area = Box{area.X1 + 0.9, area.Y1 + 0.1, area.X2 - 0.9, area.Y2 - 0.1}
 		options := v.descriptions(leaf)
 		placed := -1
 		for i, lines := range append(options, options...) {
@@ -35,7 +37,7 @@ func (v *blankView) pieces() {
 func (v *blankView) descriptions(n *layout.Node) [][]string {
 	name, size := v.work.Name(n), v.sizeOf(n)
 	if n.Offcut != "" {
-		return [][]string{{"KEEP " + name, size}, {"KEEP " + name + "  " + size}, {"KEEP " + name}, {v.short(n)}}
+		return [][]string{{"KEEP " + name, size}, {"KEEP " + name + "  " + size}, {"KEEP " + name}, {v.shortName(n)}}
 	}
 	if n.Show != layout.Through {
 		size += ", show " + n.Show.String()
@@ -45,8 +47,8 @@ func (v *blankView) descriptions(n *layout.Node) [][]string {
 		{n.Part + "  " + name, size},
 		{n.Part + "  " + name + "  " + size},
 		{n.Part + "  " + name},
-		{n.Part + "  " + v.short(n)},
-		{v.short(n)},
+		{n.Part + "  " + v.shortName(n)},
+		{v.shortName(n)},
 	}
 }
 
@@ -60,15 +62,15 @@ func (v *blankView) sizeOf(n *layout.Node) string {
 	part := v.plan.Problem.Part(n.Part)
 	switch {
 	case part == nil:
-		return v.size(n.Length(), n.Width())
+		return v.cleanSize(n)
 	case part.Length == 0: // of a set: the plan chooses
 		return v.size(n.Length(), part.Width, part.Thickness)
 	}
 	return v.size(part.Length, part.Width, part.Thickness)
 }
 
-// short is the end of a name: what sets it apart on its board.
-func (v *blankView) short(n *layout.Node) string {
+// shortName is the end of a name: what sets it apart on its board.
+func (v *blankView) shortName(n *layout.Node) string {
 	return strings.TrimPrefix(v.work.Name(n), v.board.Mark+"-")
 }
 
@@ -115,47 +117,39 @@ func firstStrong(line int) style {
 	return plain()
 }
 
-// keyOf says below the drawing what a short word in it leaves out.
+// keyOf says below the drawing what the words in it leave out.
 func (v *blankView) keyOf(n *layout.Node) {
-	if n.Offcut != "" {
-		v.keyLine("KEEP " + v.work.Name(n) + ": " + v.sizeOf(n))
-		return
+	what := n.Part + ", " + v.sizeOf(n)
+	switch {
+	case n.Offcut != "":
+		what = "Keep, " + v.sizeOf(n)
+	case n.Show != layout.Through:
+		what += ", show " + n.Show.String()
 	}
-	face := ""
-	if n.Show != layout.Through {
-		face = ", show " + n.Show.String()
-	}
-	v.keyLine(v.short(n) + ": " + n.Part + face)
-	v.keyLine(n.Part + ": " + v.sizeOf(n))
-}
-
-func (v *blankView) keyLine(text string) {
-	if !slices.Contains(v.key, text) {
-		v.key = append(v.key, text)
-	}
+	v.short[what] = append(v.short[what], v.shortName(n))
 }
 
 // outsideWords sets, below the drawing, the words of defects and those that
 // found no place in it. It gives the y below them.
 func (v *blankView) outsideWords() float64 {
 	var tags []tag
-	for _, g := range v.defectTags(v.f, v.blank.Usable) {
+	for _, g := range v.defectTags(v.f, v.wood) {
 		if !v.upper(g, v.f) {
 			tags = append(tags, g)
 		}
 	}
 	for _, leaf := range v.blank.Node.Leaves() {
-		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") {
-			at := v.f.box(leaf.Rect.Intersect(v.blank.Usable))
-			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, text: v.short(leaf)})
+		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") && v.shows(leaf.Rect) {
+			at := v.f.box(leaf.Rect.Intersect(v.wood))
+			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, text: v.shortName(leaf)})
 			v.keyOf(leaf)
 		}
 	}
 	for _, s := range v.list {
 		if v.outside[badgeName(s.Number)] {
-			at := v.f.box(s.Kerf)
+			at := v.f.box(s.Kerf.Intersect(v.wood))
 			if s.Kerf.Empty() {
-				at = v.f.box(s.Wood)
+				at = v.f.box(s.Wood.Intersect(v.wood))
 			}
 			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, number: s.Number})
 		}
@@ -165,9 +159,9 @@ func (v *blankView) outsideWords() float64 {
 		tags[i].tip += 3
 	}
 	v.separate(tags)
-	rows := v.types.stagger(tags)
-	v.below(tags, y)
-	return y + float64(rows)*rowStep
+	words := v.types.stagger(tags, 0, v.width())
+	v.below(words, y)
+	return y + words.height()
 }
 
 // upper reports whether the place that a tag names is nearer the far edge.
@@ -177,7 +171,7 @@ func (v *blankView) upper(g tag, f frame) bool { return g.tip > f.at.h()/2 }
 // the tape, where their leaders cross less.
 func (v *blankView) upperDefects(f frame) []tag {
 	var tags []tag
-	for _, g := range v.defectTags(f, v.blank.Usable) {
+	for _, g := range v.defectTags(f, v.wood) {
 		if v.upper(g, f) {
 			g.tip = f.at.h() - g.tip + tapeGap
 			tags = append(tags, g)
@@ -216,9 +210,9 @@ func (v *blankView) legend(y float64) {
 	if v.blank.OpenFar {
 		text += " Far edge still rough."
 	}
-	y = v.lines(text, 0, y+textCap+1.5, v.width(), plain())
-	if len(v.key) > 0 {
-		y = v.lines(strings.Join(v.key, " · "), 0, y+lineStep, v.width(), plain())
+	v.notes = append([]string{text}, v.notes...)
+	for _, what := range slices.Sorted(maps.Keys(v.short)) {
+		v.notes = append(v.notes, what+": "+strings.Join(v.short[what], " ")+".")
 	}
-	v.height = y + 3
+	v.height = v.lines(strings.Join(v.notes, " "), 0, y+textCap+1.5, v.width(), plain()) + 3
 }

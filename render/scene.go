@@ -49,6 +49,7 @@ type Label struct {
 	Bold     bool
 	Ink      Ink
 	Box      Box
+	Framed   bool // a step number, in an opaque frame
 }
 
 // Scene is one page of paper.

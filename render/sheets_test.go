@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"strconv"
 	"testing"
 
 	"sawbill/layout"
@@ -28,7 +29,7 @@ func example(t testing.TB, name string) *layout.Plan {
 }
 
 // drawAll draws every board of a plan and its job sheet.
-func drawAll(t testing.TB, name string, plan *layout.Plan) map[string]Page {
+func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string]Page {
 	t.Helper()
 	sheets := map[string]Page{}
 	add := func(what string, pages []Page, err error) {
@@ -40,10 +41,10 @@ func drawAll(t testing.TB, name string, plan *layout.Plan) map[string]Page {
 		}
 	}
 	for i := range plan.Boards {
-		pages, err := Board(plan, &plan.Boards[i], Options{})
+		pages, err := Board(plan, &plan.Boards[i], o)
 		add(plan.Boards[i].Board, pages, err)
 	}
-	pages, err := Job(plan, Options{})
+	pages, err := Job(plan, o)
 	add("job", pages, err)
 	return sheets
 }
@@ -57,12 +58,16 @@ func plans(t testing.TB) map[string]*layout.Plan {
 	return list
 }
 
+func itoa(n int) string { return strconv.Itoa(n) }
+
+// TestWriteSheets is how a person looks at the sheets: with the flag it writes
+// them all.
 func TestWriteSheets(t *testing.T) {
-	if *sheetsDir == "" {
-		return
-	}
 	for name, plan := range plans(t) {
-		for sheet, page := range drawAll(t, name, plan) {
+		for sheet, page := range drawAll(t, name, plan, Options{}) {
+			if *sheetsDir == "" {
+				continue
+			}
 			f, err := os.Create(filepath.Join(*sheetsDir, sheet+".png"))
 			if err != nil {
 				t.Fatal(err)

@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strconv"
 
+	"sawbill/layout"
 	"sawbill/layout/steps"
 )
 
@@ -58,15 +59,22 @@ func (v *blankView) numbers() {
 	for _, s := range v.list {
 		switch {
 		case s.Operation == steps.True, v.onSide(&s):
-		case !s.Kerf.Empty():
+		case !s.Kerf.Empty() && v.shows(s.Kerf):
 			v.onKerf(&s)
 		}
 	}
 	for _, s := range v.list {
-		if s.NoCut || s.Operation == steps.Plane {
+		if (s.NoCut || s.Operation == steps.Plane) && v.shows(s.Wood) {
 			v.inPiece(&s)
 		}
 	}
+}
+
+// shows reports whether the middle of something lies in this drawing.
+func (v *blankView) shows(r layout.Rect) bool {
+	mid := (r.X1 + r.X2) / 2
+	last := v.wood.X2 == v.blank.Usable.X2
+	return v.wood.X1 <= mid && (mid < v.wood.X2 || last)
 }
 
 // onSide reports whether a step has its number beside the blank.
@@ -78,7 +86,7 @@ func (v *blankView) onSide(s *steps.Step) bool {
 // onKerf puts a step number on its kerf where it is free: in the middle of a
 // crosscut, near the butt of a rip.
 func (v *blankView) onKerf(s *steps.Step) {
-	line := v.f.box(s.Kerf)
+	line := v.f.box(s.Kerf.Intersect(v.wood.Grow(v.shop.CrosscutKerf, v.shop.RipKerf)))
 	w := v.types.badgeWidth(s.Number)
 	x, y := (line.X1+line.X2)/2, (line.Y1+line.Y2)/2
 	name := badgeName(s.Number)
@@ -92,7 +100,7 @@ func (v *blankView) onKerf(s *steps.Step) {
 			x = line.X1 + part*line.w()
 		}
 		box := Box{x - w/2, y - badgeHeight/2, x + w/2, y + badgeHeight/2}
-		if v.free(box.grow(0.2)) && box.X2 < v.width() {
+		if v.bare(box.grow(0.2)) && box.X2 < v.width() {
 			v.badge(s.Number, box.X1, box.Y1)
 			return
 		}
@@ -116,7 +124,7 @@ func (v *blankView) inPiece(s *steps.Step) {
 	if v.outside[name] {
 		return
 	}
-	area := v.f.box(s.Wood.Intersect(v.blank.Usable)).grow(-0.5)
+	area := v.f.box(s.Wood.Intersect(v.wood)).grow(-0.5)
 	w := v.types.badgeWidth(s.Number)
 	for x := area.X1; x+w <= area.X2; x++ {
 		if at, ok := v.place(Box{x, area.Y1, x + w, area.Y2}, w, badgeHeight); ok {

@@ -76,7 +76,7 @@ func (t *typesetter) box(text string, at Point, s style) Box {
 
 // label is a text at the left end of its baseline.
 func (t *typesetter) label(text string, at Point, s style) Label {
-	return Label{text, at, s.cap, s.bold, Black, t.box(text, at, s)}
+	return Label{Text: text, Baseline: at, Cap: s.cap, Bold: s.bold, Ink: Black, Box: t.box(text, at, s)}
 }
 
 // wrap breaks a text into lines that are at most width long, between words

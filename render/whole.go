@@ -19,26 +19,26 @@ func (d *boardSheet) wholeBoard() *block {
 	high := min(max(float64(full.Width())*(right-left)/float64(full.Length()), 26), 58)
 	f := newFrame(full, Box{left, 0, right, high})
 
-	tape, names := d.roughTape(f)
-	rows := d.types.stagger(tape)
-	f.at = shift(f.at, 0, float64(rows)*rowStep+3+bracket)
-	b.above(tape, f.at.Y1-bracket)
+	tape, blanks := d.roughTape(f)
+	readings := d.types.stagger(tape, left, d.width())
+	f.at = shift(f.at, 0, readings.height()+3+bracket)
+	b.above(readings, f.at.Y1-bracket)
 	b.line(Point{left, f.at.Y1 - bracket}, Point{right, f.at.Y1 - bracket}, middleLine)
 	d.woodOf(b, f)
-	d.brackets(b, f, names)
+	d.brackets(b, f, blanks)
 	b.text("butt", 0, f.at.Y2-f.at.h()/2+textCap/2, plain())
 	b.text("tip", right+2, f.at.Y2-f.at.h()/2+textCap/2, plain())
 	b.referenceEdge(f.at)
 	y := f.at.Y2 + 3
 	words := d.defectTags(f, full)
-	rows = d.types.stagger(words)
 	for i := range words {
 		words[i].tip += 3
 	}
-	b.below(words, y)
+	names := d.types.stagger(words, 0, d.width())
+	b.below(names, y)
 	d.roughRips(b, f)
-	y += float64(rows)*rowStep + 1.6 + textCap
-	note := "Reference edge toward you. A black flag on a tape shows the side of the reading on which the saw passes. Crossed out: waste. Grey: keep."
+	y += names.height() + 1.6 + textCap
+	note := "Reference edge toward you. A black flag on a tape shows the side of the reading on which the saw passes. Crossed out: waste. Light grey: keep."
 	if f.distorted() {
 		note += " Not to scale across."
 	}
@@ -143,7 +143,7 @@ func (d *boardSheet) pieceOf(b *block, f frame, n *layout.Node) {
 	for _, blank := range d.work.Blanks {
 		if n.Rect.Contains(blank.Node.Rect) {
 			for _, r := range waste(blank.Node, blank.Usable, d.shop) {
-				b.box(f.box(d.inWood(r)), WasteTone, NoInk, 0)
+				b.crossWood(d, f, r)
 			}
 		}
 	}
@@ -159,7 +159,7 @@ func (d *boardSheet) pieceOf(b *block, f frame, n *layout.Node) {
 
 // taper is a rectangle of the board on paper, cut to its wood.
 func (d *boardSheet) taper(f frame, r layout.Rect) []Point {
-	left, right := min(r.Y2, d.board.Far(r.X1)), min(r.Y2, d.board.Far(r.X2))
+	left, right := max(r.Y1, min(r.Y2, d.board.Far(r.X1))), max(r.Y1, min(r.Y2, d.board.Far(r.X2)))
 	return []Point{{f.x(r.X1), f.y(r.Y1)}, {f.x(r.X2), f.y(r.Y1)}, {f.x(r.X2), f.y(right)}, {f.x(r.X1), f.y(left)}}
 }
 
@@ -173,9 +173,10 @@ func (d *boardSheet) inWood(r layout.Rect) layout.Rect {
 
 // crossWood crosses out what of a rectangle is wood.
 func (b *block) crossWood(d *boardSheet, f frame, r layout.Rect) {
-	if r = d.inWood(r); !r.Empty() {
-		b.cross(f.box(r))
-	}
+	p := d.taper(f, r)
+	b.polygon(p, WasteTone, NoInk, 0)
+	b.line(p[0], p[2], thinLine)
+	b.line(p[1], p[3], thinLine)
 }
 
 // defectTags name the defects in a part of the board, below the drawing.

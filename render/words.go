@@ -30,6 +30,14 @@ func (w words) down(l layout.Length) layout.Length { return l - l%w.finest() }
 
 func (w words) up(l layout.Length) layout.Length { return w.down(l + w.finest() - 1) }
 
+// round is a length in whole inches or centimetres.
+func (w words) round(l layout.Length) layout.Length {
+	if w.shop.Units == layout.Millimetres {
+		return l - l%layout.Centimetre
+	}
+	return l - l%layout.Inch
+}
+
 func (w words) finest() layout.Length {
 	if w.shop.Units == layout.Millimetres {
 		return layout.Millimetre / 2
