@@ -101,7 +101,7 @@ func TestNewProblemComplains(t *testing.T) {
 			`stock row 1: defects: found "pin 1\"..1\" x 0\"..1\"", want a place with some length and width`,
 		}},
 		{"words of the bill", func(_ *Shop, _ []Board, part *Part) {
-			part.Species, part.Grade = []string{"ahs", "elm"}, "cleer"
+			part.Species, part.Grade = []string{"ahs"}, "cleer"
 			part.From, part.NotFrom = []string{"A9"}, []string{"E1", "X"}
 		}, []string{
 			`bill row 1: grade: found "cleer", want one of clear, one-face, sound (did you mean "clear"?)`,
@@ -165,6 +165,18 @@ func TestNewProblemRefusesWhatNoPlanHonoursYet(t *testing.T) {
 	}
 	if diff := cmp.Diff(want, columns); diff != "" {
 		t.Errorf("columns (-want +got):\n%s", diff)
+	}
+}
+
+// A species that the rack happens to lack is no fault while there is another to
+// choose, but nor is it passed over in silence.
+func TestAlternativeSpeciesThatTheStockLacks(t *testing.T) {
+	part := rail()
+	part.Species = []string{"ash", "lime"}
+	p, cs := NewProblem(DefaultShop(Inches), rack(), []Part{part}, false)
+	want := []string{`bill row 1: species: found "lime", of which the stock has no board: want one of ash, elm`}
+	if diff := cmp.Diff(want, tell(cs.Warnings())); p == nil || diff != "" {
+		t.Errorf("problem %v, warnings (-want +got):\n%s", p, diff)
 	}
 }
 

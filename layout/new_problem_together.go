@@ -41,18 +41,25 @@ func speciesOf(stock []Board) (species []string, complete bool) {
 }
 
 // checkSpecies reports whether the stock has boards of one of the part's
-// species. Every species must be known, for a misspelt alternative would be
-// silently ignored.
+// species. One that it lacks is a fault where there is no other to choose, and
+// otherwise a warning, for it may be misspelt.
 func checkSpecies(a about, part *Part, species []string) bool {
-	any := false
+	var lacking []string
 	for _, s := range part.Species {
-		if slices.ContainsFunc(species, func(t string) bool { return SameSpecies(s, t) }) {
-			any = true
-		} else if strings.TrimSpace(s) != "" {
-			a.fault("species", s, "of which the stock has no board: "+WantOneOf(s, species))
+		if !slices.ContainsFunc(species, func(t string) bool { return SameSpecies(s, t) }) {
+			lacking = append(lacking, s)
 		}
 	}
-	return any
+	severity := Warning
+	if len(lacking) == len(part.Species) {
+		severity = Fault
+	}
+	for _, s := range lacking {
+		if strings.TrimSpace(s) != "" {
+			a.add("species", s, "of which the stock has no board: "+WantOneOf(s, species), severity)
+		}
+	}
+	return severity == Warning
 }
 
 // resolveMarks gives the marks of single boards that marks stand for, in the
