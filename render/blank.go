@@ -12,7 +12,10 @@ const (
 	blankMost  = 84.0 // the tallest that a blank is drawn
 	blankLeast = 20.0
 	stripLeast = 6.6 // a strip is drawn this wide if there is room, so that words fit
-	tapeGap    = 3.0
+
+	thinMost  = 110.0 // the same for a blank of many thin strips
+	thinLeast = 5.2
+	tapeGap   = 3.0
 )
 
 // blank draws one trued blank with its own tapes, in several drawings one after
@@ -133,9 +136,9 @@ func (v *blankView) highEnough(wide float64) float64 {
 			thinnest = min(thinnest, leaf.Width())
 		}
 	}
-	high := max(toScale, stripLeast*float64(u.Width())/float64(thinnest), blankLeast)
-	tags := badgeHeight + 0.8
-	return max(min(high, blankMost), tags*float64(max(len(v.across), len(v.last))))
+	strips := float64(u.Width()) / float64(thinnest)
+	high := min(max(toScale, stripLeast*strips, blankLeast), blankMost)
+	return max(high, min(thinLeast*strips, thinMost), sidePitch*float64(max(len(v.across), len(v.last))))
 }
 
 func (v *blankView) title() float64 {

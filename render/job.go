@@ -38,7 +38,11 @@ func (j *jobSheet) head() *block {
 	if name == "" {
 		name = "job"
 	}
-	y := b.lines(name, 0, 9, j.width(), style{8, true})
+	look := style{8, true}
+	for look.cap > titleCap && j.types.width(name, look) > j.width() {
+		look.cap--
+	}
+	y := b.lines(name, 0, look.cap+1, j.width(), look)
 	for _, line := range j.figures() {
 		y = b.lines(line, 0, y+7, j.width(), plain())
 	}
@@ -49,7 +53,7 @@ func (j *jobSheet) head() *block {
 // figures are the cost, what is proven about it, and the yield.
 func (j *jobSheet) figures() []string {
 	t := j.plan.Totals
-	cost := fmt.Sprintf("%s to cut, sizes in %s. Cost %s, less what the kept offcuts are worth.",
+	cost := fmt.Sprintf("%s to cut, sizes in %s. Cost %s: the boards less what the kept offcuts are worth.",
 		counted(len(j.plan.Boards), "board"), j.unit(), t.Cost.Cents())
 	if t.Yield != nil {
 		cost += fmt.Sprintf(" Yield %.1f%%.", 100**t.Yield)

@@ -19,8 +19,8 @@ const (
 	pieceColumn  = 18.5
 	doColumn     = 47.0
 	setColumn    = 93.0
-	offColumn    = 117.0
-	leftColumn   = 208.0
+	offColumn    = 118.0
+	leftColumn   = 203.0
 )
 
 // list sets a list of steps under a heading, over as many pages as it takes.
@@ -178,7 +178,7 @@ func (d *boardSheet) result(s *steps.Step) string {
 	case s.Off == "":
 		return "waste, " + d.reading(across)
 	case s.Part != "":
-		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, d.size(along, across, s.OffSize.Thickness), s.Count)
+		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, d.size(along, across, s.OffSize.Thickness), held(s.Count.String()))
 	case s.Offcut != "" && !s.KeepsRest:
 		return d.keeps(s.Offcut)
 	case s.Operation == steps.True:

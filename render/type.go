@@ -2,6 +2,7 @@ package render
 
 import (
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"golang.org/x/image/font"
@@ -76,6 +77,7 @@ func (t *typesetter) box(text string, at Point, s style) Box {
 
 // label is a text at the left end of its baseline.
 func (t *typesetter) label(text string, at Point, s style) Label {
+	text = strings.ReplaceAll(text, string(hold), " ")
 	return Label{Text: text, Baseline: at, Cap: s.cap, Bold: s.bold, Ink: Black, Box: t.box(text, at, s)}
 }
 
@@ -84,7 +86,7 @@ func (t *typesetter) label(text string, at Point, s style) Label {
 func (t *typesetter) wrap(text string, width float64, s style) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(text) {
+	for _, word := range strings.FieldsFunc(text, breaks) {
 		longer := strings.TrimSpace(line + " " + word)
 		if t.width(longer, s) <= width {
 			line = longer
@@ -105,6 +107,14 @@ func (t *typesetter) wrap(text string, width float64, s style) []string {
 	}
 	return lines
 }
+
+// hold is a space at which a line does not break, as in a size or a count.
+const hold = '\u00a0'
+
+func breaks(r rune) bool { return unicode.IsSpace(r) && r != hold }
+
+// held is a text that stays on one line.
+func held(text string) string { return strings.ReplaceAll(text, " ", string(hold)) }
 
 // fits is how many bytes of a word, at least one letter, go into a width.
 func (t *typesetter) fits(word string, width float64, s style) int {

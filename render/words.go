@@ -21,7 +21,7 @@ func (w words) size(lengths ...layout.Length) string {
 	for _, l := range lengths {
 		list = append(list, w.reading(l))
 	}
-	return strings.Join(list, " x ")
+	return held(strings.Join(list, " x "))
 }
 
 // down is a length rounded down to what a rule shows, for a width that must be
