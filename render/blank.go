@@ -1,7 +1,6 @@
 package render
 
 import (
-	"fmt"
 	"math"
 
 	"sawbill/layout"
@@ -87,14 +86,6 @@ type blankView struct {
 	notes []string
 }
 
-// sideTag is a reading at a place across the blank.
-type sideTag struct {
-	at     layout.Length
-	number int
-	text   string
-	kerf   int
-}
-
 func (v *blankView) draw() {
 	v.sortRips()
 	y := v.title()
@@ -139,132 +130,4 @@ func (v *blankView) highEnough(wide float64) float64 {
 	strips := float64(u.Width()) / float64(thinnest)
 	high := min(max(toScale, stripLeast*strips, blankLeast), blankMost)
 	return max(high, min(thinLeast*strips, thinMost), sidePitch*float64(max(len(v.across), len(v.last))))
-}
-
-func (v *blankView) title() float64 {
-	text := fmt.Sprintf("Blank %s: plane to %s, at least %s wide, %s long",
-		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
-	if v.wood != v.blank.Usable {
-		text = fmt.Sprintf("Blank %s from %s to %s", v.blank.Name,
-			v.reading(v.wood.X1-v.blank.Usable.X1), v.reading(v.wood.X2-v.blank.Usable.X1))
-		if v.wood.X1 == v.blank.Usable.X1 {
-			text += fmt.Sprintf(": plane to %s, at least %s wide, %s long",
-				v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
-		}
-	}
-	s := style{titleCap, true}
-	x := 0.0
-	for _, st := range v.list {
-		if st.Operation == steps.True && v.wood.X1 == v.blank.Usable.X1 {
-			v.badge(st.Number, 0, 1)
-			x = v.types.badgeWidth(st.Number) + 2
-		}
-	}
-	return v.lines(text, x, titleCap+1, v.width()-x, s) + 2.5
-}
-
-// sortRips takes the rips apart: those of the whole blank are read on the left,
-// the last ones on the right.
-func (v *blankView) sortRips() {
-	u := v.blank.Usable
-	for _, s := range v.list {
-		if s.Operation != steps.Rip || s.NoCut {
-			continue
-		}
-		g := sideTag{at: s.Kerf.Y1, kerf: 1, number: s.Number}
-		if s.From == steps.Far {
-			g.at, g.kerf = s.Kerf.Y2, -1
-		}
-		g.text = v.reading(g.at - u.Y1)
-		if s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2 {
-			v.across = append(v.across, g)
-			continue
-		}
-		if mid := (s.Kerf.X1 + s.Kerf.X2) / 2; mid < v.wood.X1 || mid >= v.wood.X2 {
-			continue
-		}
-		g.number = 0
-		v.last = addTag(v.last, g)
-	}
-	sortTags(v.across)
-	sortTags(v.last)
-}
-
-// gutters are the widths beside the drawing that the readings need.
-func (v *blankView) gutters() (left, right float64) {
-	for _, g := range v.across {
-		left = max(left, v.types.badgeWidth(g.number)+1+v.types.width(g.text, plain()))
-	}
-	for _, g := range v.last {
-		right = max(right, v.types.width(g.text, plain()))
-	}
-	return left + 9, max(right+9, 24)
-}
-
-// tape has the readings of the crosscuts from the squared end, each once.
-func (v *blankView) tape(f frame) []tag {
-	u := v.blank.Usable
-	tags := []tag{{at: f.x(v.wood.X1), text: v.reading(v.down(v.wood.X1 - u.X1))}}
-	if v.wood.X1 > u.X1 { // a drawing that goes on begins at no mark
-		tags = nil
-	}
-	seen := map[layout.Length]bool{}
-	for _, s := range v.list {
-		if s.Operation != steps.Crosscut || s.NoCut {
-			continue
-		}
-		at, kerf := s.Kerf.X1, 1
-		if s.From == steps.Tip {
-			at, kerf = s.Kerf.X2, -1
-		}
-		if at < v.wood.X1 || at > v.wood.X2 {
-			continue
-		}
-		if !seen[at*2+layout.Length(max(0, kerf))] {
-			seen[at*2+layout.Length(max(0, kerf))] = true
-			tags = append(tags, tag{at: f.x(at), text: v.reading(at - u.X1), kerf: kerf, tip: tapeGap})
-		}
-	}
-	return tags
-}
-
-// wooden draws the blank with waste, pieces, kerfs and defects.
-func (v *blankView) wooden() {
-	u := v.wood
-	v.box(v.f.at, WasteTone, NoInk, 0)
-	for _, r := range waste(v.blank.Node, v.blank.Usable, v.shop) {
-		if r = r.Intersect(u); !r.Empty() {
-			v.crossWood(v.boardSheet, v.f, r)
-		}
-	}
-	for _, leaf := range v.blank.Node.Leaves() {
-		switch r := leaf.Rect.Intersect(u); {
-		case r.Empty():
-		case leaf.Part != "":
-			v.box(v.f.box(r), White, Black, middleLine)
-		case leaf.Offcut != "":
-			v.polygon(v.taper(v.f, r), OffcutTone, Black, middleLine)
-		}
-	}
-	for _, defect := range v.board.Defects {
-		if r := defect.Rect.Intersect(u); !r.Empty() {
-			v.defect(v.f.box(r), defect.Kind)
-			v.hatched = append(v.hatched, v.f.box(v.inWood(r)))
-		}
-	}
-	v.air(v.boardSheet, v.f)
-	for _, s := range v.list {
-		edge := u.Grow(0, v.shop.RipKerf)
-		if u.X2 == v.blank.Usable.X2 {
-			edge.X2 += v.shop.CrosscutKerf
-		}
-		if k := s.Kerf.Intersect(edge); !k.Empty() {
-			v.kerf(v.f.box(k))
-		}
-	}
-	v.polygon(v.taper(v.f, u), NoInk, Black, middleLine)
-	v.referenceEdge(v.f.at)
-	if u.X1 == v.blank.Usable.X1 {
-		v.line(v.taper(v.f, u)[3], Point{v.f.at.X1, v.f.at.Y2}, heavyLine)
-	}
 }

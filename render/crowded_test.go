@@ -14,6 +14,7 @@ func crowdedPlans() map[string]*layout.Plan {
 		"taper":       taper(),
 		"defects":     twelveDefects(),
 		"long-names":  longNames(),
+		"narrow-end":  narrowEnd(),
 		"nothing-cut": {Problem: layout.Problem{Shop: layout.DefaultShop(layout.Inches)}, Job: "empty"},
 	}
 }
@@ -97,6 +98,19 @@ func twelveDefects() *layout.Plan {
 	}
 	return onePlan(shop, b, []layout.Part{peg("batten", 7*in/4, 11*in, 30)},
 		grid(shop, &b, in, 40*in, "batten", 7*in/4, 11*in), grid(shop, &b, 40*in+in/8, 79*in, "batten", 7*in/4, 11*in))
+}
+
+// narrowEnd has short blanks with long names at its tip, and rough rips.
+func narrowEnd() *layout.Plan {
+	shop := layout.DefaultShop(layout.Inches)
+	b := board("behind-the-stove-7", 9*in, 150*in)
+	keep := &layout.Node{Rect: box(136*in, 148*in+in/2, 0, 9*in), Cut: layout.Rip}
+	for _, y := range []layout.Length{0, 3*in + in/8, 6*in + in/4} {
+		keep.Children = append(keep.Children, &layout.Node{Rect: box(keep.X1, keep.X2, y, y+2*in), Offcut: "?"})
+	}
+	return onePlan(shop, b, []layout.Part{peg("spindle", in, 11*in, 90), peg("stay", in, 40*in, 9)},
+		grid(shop, &b, in, 100*in, "stay", in, 40*in),
+		grid(shop, &b, 101*in, 113*in, "spindle", in, 11*in), grid(shop, &b, 120*in, 132*in, "spindle", in, 11*in), keep)
 }
 
 // longNames has a mark, a species, a place, a note and a part that run on.

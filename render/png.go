@@ -16,7 +16,8 @@ type Page struct{ Scene *Scene }
 // so, so that it prints at its size. The error is the writer's.
 func (p Page) WritePNG(w io.Writer) error {
 	var b bytes.Buffer
-	if err := png.Encode(&b, raster(p.Scene)); err != nil {
+	encoder := png.Encoder{CompressionLevel: png.BestSpeed}
+	if err := encoder.Encode(&b, raster(p.Scene)); err != nil {
 		return fmt.Errorf("encode page: %w", err)
 	}
 	// A PNG begins with its signature of 8 bytes and the IHDR chunk of 25; pHYs

@@ -16,9 +16,9 @@ const dpi = 300
 
 const pixelsPerMM = dpi / 25.4
 
-// greys is how many tones a sheet is kept in: few enough for small files, enough
-// for smooth edges.
-const greys = 16
+// greys is how many tones a sheet is kept in: few enough to pack well, enough
+// for smooth edges. More than 16 take a whole byte each, which encodes fastest.
+const greys = 32
 
 // raster paints a scene.
 func raster(s *Scene) *image.Paletted {

@@ -46,8 +46,6 @@ func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string
 	}
 	pages, err := Job(plan, o)
 	add("job", pages, err)
-	form, err := RackForm(o)
-	add("form", form, err)
 	return sheets
 }
 

@@ -30,13 +30,12 @@ func (d *boardSheet) wholeBoard() *block {
 	b.text("tip", right+2, f.at.Y2-f.at.h()/2+textCap/2, plain())
 	b.referenceEdge(f.at)
 	y := f.at.Y2 + 3
-	words := d.defectTags(f, full)
+	words := append(d.defectTags(f, full), d.roughRips(f)...)
 	for i := range words {
 		words[i].tip += 3
 	}
 	names := d.types.stagger(words, 0, d.width())
 	b.below(names, y)
-	d.roughRips(b, f)
 	y += names.height() + 1.6 + textCap
 	note := "Reference edge toward you. A black flag on a tape shows the side of the reading on which the saw passes. Crossed out: waste. Light grey: keep."
 	if f.distorted() {
@@ -95,90 +94,6 @@ func (d *boardSheet) brackets(b *block, f frame, blanks []*layout.Node) {
 	}
 }
 
-// woodOf draws the outline, what becomes of the wood, and its defects.
-func (d *boardSheet) woodOf(b *block, f frame) {
-	outline := []Point{
-		{f.x(0), f.y(0)}, {f.x(d.board.Length), f.y(0)},
-		{f.x(d.board.Length), f.y(d.board.TipWidth)}, {f.x(0), f.y(d.board.Width)},
-	}
-	b.polygon(outline, WasteTone, NoInk, 0)
-	for _, n := range d.work.Plan.Root.Children {
-		if len(n.Children) > 0 || n.Offcut != "" {
-			d.pieceOf(b, f, n)
-		} else {
-			b.crossWood(d, f, n.Rect)
-		}
-	}
-	for _, r := range roughWaste(d.work.Plan.Root) {
-		b.crossWood(d, f, r)
-	}
-	for _, s := range d.stepsOf("") {
-		if !s.NoCut {
-			b.kerf(f.box(d.inWood(s.Kerf)))
-		}
-	}
-	for _, defect := range d.board.Defects {
-		b.defect(f.box(defect.Rect), defect.Kind)
-	}
-	b.air(d, f)
-	b.polygon(outline, NoInk, Black, heavyLine)
-}
-
-// air wipes out what was drawn beyond a tapered far edge.
-func (b *block) air(d *boardSheet, f frame) {
-	if d.board.Width == d.board.TipWidth {
-		return
-	}
-	const reach = 1.2
-	edge := d.taper(f, f.wood)
-	top := f.at.Y1 - reach
-	b.polygon([]Point{
-		edge[3], edge[2], {f.at.X2 + reach, edge[2].Y}, {f.at.X2 + reach, top}, {f.at.X1 - reach, top}, {f.at.X1 - reach, edge[3].Y},
-	}, White, NoInk, 0)
-}
-
-// pieceOf draws a blank or offcut and the pieces to come, without words.
-func (d *boardSheet) pieceOf(b *block, f frame, n *layout.Node) {
-	b.polygon(d.taper(f, n.Rect), White, NoInk, 0)
-	for _, blank := range d.work.Blanks {
-		if n.Rect.Contains(blank.Node.Rect) {
-			for _, r := range waste(blank.Node, blank.Usable, d.shop) {
-				b.crossWood(d, f, r)
-			}
-		}
-	}
-	for _, leaf := range n.Leaves() {
-		switch {
-		case leaf.Part != "":
-			b.box(f.box(leaf.Rect), White, Black, thinLine)
-		case leaf.Offcut != "":
-			b.polygon(d.taper(f, leaf.Rect), OffcutTone, Black, thinLine)
-		}
-	}
-}
-
-// taper is a rectangle of the board on paper, cut to its wood.
-func (d *boardSheet) taper(f frame, r layout.Rect) []Point {
-	left, right := max(r.Y1, min(r.Y2, d.board.Far(r.X1))), max(r.Y1, min(r.Y2, d.board.Far(r.X2)))
-	return []Point{{f.x(r.X1), f.y(r.Y1)}, {f.x(r.X2), f.y(r.Y1)}, {f.x(r.X2), f.y(right)}, {f.x(r.X1), f.y(left)}}
-}
-
-// inWood is a rectangle cut down to where the board is wide enough everywhere.
-func (d *boardSheet) inWood(r layout.Rect) layout.Rect {
-	along := layout.Span{Lo: min(max(0, r.X1), d.board.Length), Hi: max(0, min(d.board.Length, r.X2))}
-	r.X1, r.X2 = along.Lo, along.Hi
-	r.Y2 = min(r.Y2, d.board.FarMin(along))
-	return r
-}
-
-// crossWood crosses out what of a rectangle is wood.
-func (b *block) crossWood(d *boardSheet, f frame, r layout.Rect) {
-	p := d.taper(f, r)
-	b.polygon(p, WasteTone, NoInk, 0)
-	b.line(p[0], p[2], thinLine)
-	b.line(p[1], p[3], thinLine)
-}
-
 // defectTags name the defects in a part of the board, below the drawing.
 func (d *boardSheet) defectTags(f frame, wood layout.Rect) []tag {
 	var tags []tag
@@ -193,21 +108,20 @@ func (d *boardSheet) defectTags(f frame, wood layout.Rect) []tag {
 	return tags
 }
 
-// roughRips number the rough rips on their lines.
-func (d *boardSheet) roughRips(b *block, f frame) {
+// roughRips are the numbers and readings of the rough rips, below the drawing;
+// each leader ends on its line, farther along than the one before.
+func (d *boardSheet) roughRips(f frame) []tag {
+	var tags []tag
+	rips := map[layout.Length]int{} // by where the blank begins
 	for _, s := range d.stepsOf("") {
-		if s.Operation != steps.RoughRip || s.NoCut {
-			continue
-		}
-		line := f.box(s.Kerf)
-		text := d.reading(s.Setting)
-		w := d.types.badgeWidth(s.Number) + 1 + d.types.width(text, plain())
-		y := (line.Y1 + line.Y2) / 2
-		at, ok := b.place(Box{line.X1, y - 9, line.X2, y + 9}, w, badgeHeight)
-		if ok {
-			b.box(Box{at.X, at.Y, at.X + w, at.Y + badgeHeight}.grow(0.4), White, NoInk, 0)
-			b.badge(s.Number, at.X, at.Y)
-			b.text(text, at.X+d.types.badgeWidth(s.Number)+1, at.Y+(badgeHeight+textCap)/2, plain())
+		if s.Operation == steps.RoughRip && !s.NoCut {
+			line := f.box(s.Kerf)
+			rips[s.Kerf.X1]++
+			tags = append(tags, tag{
+				at: line.X1 + 2.5*float64(rips[s.Kerf.X1]), tip: f.at.Y2 - (line.Y1+line.Y2)/2,
+				number: s.Number, text: d.reading(s.Setting),
+			})
 		}
 	}
+	return tags
 }
