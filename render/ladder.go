@@ -2,6 +2,7 @@ package render
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -27,6 +28,9 @@ func (l ladder) height() float64 {
 const (
 	upright   = 3   // rows up to which leaders stay upright
 	slantBand = 4.5 // mm
+	// A text stays so near its place, in mm, if so many rows are enough for that.
+	nearEnough = 25.0
+	mostRows   = 6
 )
 
 // stagger puts the tags of a tape that runs from lo to hi in rows, so that no
@@ -42,9 +46,24 @@ func (t *typesetter) stagger(tags []tag, lo, hi float64) ladder {
 	if rows <= upright && !slices.ContainsFunc(tags, beyond) {
 		return ladder{tags: tags, rows: rows}
 	}
-	for rows = 1; !t.slide(tags, rows, lo, hi); rows++ {
+	for rows = 1; rows < mostRows; rows++ {
+		if t.slide(tags, rows, lo, hi) && farthest(tags) <= nearEnough {
+			return ladder{tags, rows, slantBand}
+		}
+	}
+	for !t.slide(tags, rows, lo, hi) {
+		rows++
 	}
 	return ladder{tags, rows, slantBand}
+}
+
+// farthest is how far the farthest text is from its place.
+func farthest(tags []tag) float64 {
+	var most float64
+	for _, g := range tags {
+		most = max(most, math.Abs(g.beside-g.at))
+	}
+	return most
 }
 
 // stack finds rows for texts that stand right above their places.
