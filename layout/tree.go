@@ -55,3 +55,13 @@ func (n *Node) Leaves() []*Node {
 
 // Pieces is how many pieces a part leaf gives.
 func (n *Node) Pieces() int { return max(1, n.Layers) }
+
+// Clone is a deep copy of n.
+func (n *Node) Clone() *Node {
+	c := *n
+	c.Children = nil
+	for _, child := range n.Children {
+		c.Children = append(c.Children, child.Clone())
+	}
+	return &c
+}

@@ -1,11 +1,12 @@
-// Package solver decides how to cut: for one board exactly, for a whole job as
-// well as time allows.
 package solver
 
 import (
 	"context"
+	"fmt"
+	"runtime"
 
 	"sawbill/layout"
+	"sawbill/layout/check"
 )
 
 // Options steer a solve. The zero value works.
@@ -14,11 +15,18 @@ type Options struct {
 	Seed int64
 	// Rounds stops the search after so many rounds; 0 means no limit.
 	Rounds int
-	// Workers is how many pricings run side by side; 0 means one a processor.
-	// It never changes the answer.
+	// Workers is how many tasks are planned side by side; 0 means one a
+	// processor. It never changes the answer.
 	Workers int
 	// Observer hears of progress; nil hears nothing.
 	Observer Observer
+}
+
+func (o Options) workers() int {
+	if o.Workers > 0 {
+		return o.Workers
+	}
+	return min(runtime.GOMAXPROCS(0), tasksARound)
 }
 
 // Observer hears of the progress of a solve, from one goroutine at a time.
@@ -44,8 +52,49 @@ const (
 // Solve finds a plan for p that leaves the least missing and then costs the
 // least (layout.Score). It stops when ctx ends, when the rounds are used up or
 // when nothing is left to try, and returns the best plan found, which has
-// passed the checker. A context that has ended already still gives a first
-// plan, quickly. An error is a fault of ours and names the seed.
+// passed the checker. A context that has ended already gives whatever the first
+// plan holds by then, at worst nothing but missing parts. An error is a fault of
+// ours and names the seed.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
-	return layout.Assemble(p, nil), Settled, nil
+	s := newSearch(p, o, func() bool { return ctx.Err() != nil })
+	s.current = s.first()
+	s.best = s.current.copy()
+	best, err := s.passed(s.best)
+	if err != nil {
+		return nil, Stopped, err
+	}
+	s.improved(0, best)
+	s.settle(s.netCost())
+	for n := 1; ; n++ {
+		switch {
+		case len(s.boards()) == 0:
+			return best, Settled, nil
+		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
+			return best, Stopped, nil
+		}
+		if s.round(n) {
+			if best, err = s.passed(s.best); err != nil {
+				return nil, Stopped, err
+			}
+			s.improved(n, best)
+		}
+		if o.Observer != nil {
+			o.Observer.Round(n)
+		}
+	}
+}
+
+func (s *search) improved(round int, plan *layout.Plan) {
+	if s.o.Observer != nil {
+		s.o.Observer.Improved(round, plan)
+	}
+}
+
+// passed is the plan of a state once the checker has passed it.
+func (s *search) passed(st *state) (*layout.Plan, error) {
+	plan := st.plan()
+	if faults := check.Plan(plan); len(faults) > 0 {
+		return nil, fmt.Errorf("solver: seed %d made a plan that fails its check: %v", s.o.Seed, faults[0])
+	}
+	return plan, nil
 }

@@ -9,6 +9,7 @@ type Bench struct {
 	price []Value // by row of the bill
 
 	cells  []cellValues // by profile
+	own    profile      // of the strip that is being laid
 	likes  []int        // by profile: the one that is worth the same from the blank's start on
 	cell   cellWork
 	strip  stripWork
@@ -21,6 +22,15 @@ type Bench struct {
 	best   []Value
 	from   []child
 	fill   *filling // nil: build without limits
+}
+
+// profile is the profile of that index; one past the board's own is the strip
+// that is being laid.
+func (b *Bench) profile(id int) *profile {
+	if id == len(b.w.profiles) {
+		return &b.own
+	}
+	return &b.w.profiles[id]
 }
 
 // size gives a slice of n values, all v, in the memory of s.

@@ -44,7 +44,7 @@ func (b *Bench) Best(w *Board, price []Value) Column {
 // prepare runs the whole programme.
 func (b *Bench) prepare(w *Board, price []Value) {
 	b.w = w
-	b.cells = room(b.cells, len(w.profiles))
+	b.cells = room(b.cells, len(w.profiles)+1)
 	b.rows = room(b.rows, len(w.profiles))
 	b.setPrices(price)
 	b.likes = room(b.likes, len(w.profiles))

@@ -72,12 +72,10 @@ func (b *Bench) buildNode(node *layout.Node, be blankEnds, lanes []lane) {
 			} else {
 				b.layStrip(strip, be, l)
 			}
-			if holdsPart(strip) {
-				node.Thickness = max(node.Thickness, w.thicks[w.strips[l.strip].thick].thickness)
-			}
 		}
 		node.Children = append(node.Children, strip)
 	}
+	w.setThickness(node)
 }
 
 func holdsPart(n *layout.Node) bool {
@@ -87,7 +85,7 @@ func holdsPart(n *layout.Node) bool {
 // layStrip fills a strip with its cells. A cell that is the whole strip needs
 // no crosscut.
 func (b *Bench) layStrip(strip *layout.Node, be blankEnds, l lane) {
-	id := int(b.w.profileAt[l.strip][l.j])
+	id := b.laid(l)
 	cells := b.stripCells(be, id)
 	if len(cells) == 1 && cells[0].x1 == strip.X1 && cells[0].x2 == strip.X2 {
 		if b.buildCell(strip, id, l, cells[0]); len(strip.Children) == 0 {
@@ -103,9 +101,21 @@ func (b *Bench) layStrip(strip *layout.Node, be blankEnds, l lane) {
 	}
 }
 
+// laid is the profile of a lane: that of the board where it is exact, otherwise
+// one of its own.
+func (b *Bench) laid(l lane) int {
+	id := int(b.w.profileAt[l.strip][l.j])
+	if b.w.profiles[id].coarse {
+		b.own = b.w.newProfile(l.strip, l.j)
+		id = len(b.w.profiles)
+	}
+	b.setCells(id)
+	return id
+}
+
 // buildCell makes an offcut, a part, or a cell that is ripped again.
 func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	if c.class < 0 {
 		cell.Offcut = kept
 		return
@@ -129,7 +139,7 @@ func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
 
 // topAt is the reach that the value of a cell was worked out with.
 func (b *Bench) topAt(id int, c *class, x int) layout.Length {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	if b.cells[id].span == 1 || c.reach[x] >= w.y.at(p.at)+w.strips[p.strip].height {
 		return w.top
 	}

@@ -34,7 +34,7 @@ const (
 
 // setCells works out what the cells of a profile are worth.
 func (b *Bench) setCells(id int) {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	t := &w.thicks[w.strips[p.strip].thick]
 	cv := &b.cells[id]
 	cv.span = 1
@@ -74,7 +74,7 @@ func (b *Bench) cellAt(id, i int, c *class, x int) Value {
 	if cv.span == 1 {
 		return cv.zones[i][z]
 	}
-	p := &b.w.profiles[id]
+	p := b.profile(id)
 	full := b.w.y.at(p.at) + b.w.strips[p.strip].height
 	k := cv.span - 1
 	if c.reach[x] < full {
@@ -99,7 +99,7 @@ func (b *Bench) cellTop(p *profile, k, span int) layout.Length {
 // profile's strip when parts may reach as far across as top.
 func (b *Bench) cellBest(p *profile, c *class, z *zone, top layout.Length) Value {
 	best, _ := b.cellDirect(p, c, z, top)
-	if c.again {
+	if c.again && !(p.coarse && z.hit.meets(p.hit)) {
 		v, _ := b.cellStack(p, c, z, top)
 		best = max(best, v)
 	}

@@ -22,12 +22,10 @@ func (b *Bench) fillStrip(strip *layout.Node, be blankEnds, l lane) {
 			asked[i] = v
 		}
 	}
-	id := int(w.profileAt[l.strip][l.j])
 	var best *layout.Node
 	var most Value = none
 	for range fillTries {
 		b.price = asked
-		b.setCells(id)
 		try := &layout.Node{Rect: strip.Rect}
 		b.layStrip(try, be, l)
 		counts := w.countParts(try)

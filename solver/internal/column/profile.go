@@ -16,9 +16,13 @@ type profile struct {
 	at    int
 	hit   set  // defects that it meets across
 	clear bool // it meets none
+	// coarse says that it stands for all strips that meet the same defects,
+	// wherever in the strip they lie: parts are then not stacked beside a defect.
+	coarse bool
 	// slanted says that the far edge may cut into the strip, so that what fits
 	// depends on the place along.
 	slanted bool
+	lo, hi  layout.Length // where, along, the far edge does not cut in
 }
 
 // setStrips chooses the heights that strips may have.
@@ -124,7 +128,9 @@ func (w *Board) setProfiles() {
 			if w.y.at(j)+w.strips[s].height > w.top {
 				continue
 			}
-			p, key := w.newProfile(s, j)
+			p := w.newProfile(s, j)
+			p.coarse = w.cfg.MostStarts > 0 && !p.clear
+			key := w.profileKey(&p)
 			id, ok := known[key]
 			if !ok {
 				id = int32(len(w.profiles))
@@ -143,32 +149,43 @@ func (w *Board) setProfiles() {
 	})
 }
 
-// newProfile describes the strip s at position j and a key that it shares with
-// all strips that are worth the same at any prices.
-func (w *Board) newProfile(s, j int) (profile, string) {
-	span := layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + w.strips[s].height}
+// newProfile describes the strip s at position j.
+func (w *Board) newProfile(s, j int) profile {
+	span := w.stripSpan(s, j)
 	p := profile{strip: s, at: j, hit: w.hits(span)}
 	p.clear = p.hit.empty()
-	tip := min(w.wood.Width, w.wood.TipWidth)
-	p.slanted = w.slants() && span.Hi > tip-w.far
-	key := binary.AppendVarint(nil, int64(s))
-	if p.slanted {
-		key = binary.AppendVarint(append(key, '/'), int64(j))
+	p.slanted = w.slants() && span.Hi > min(w.wood.Width, w.wood.TipWidth)-w.far
+	if p.slanted && w.measure.rate > 0 {
+		p.lo, p.hi = w.below(span.Hi)
 	}
-	again := slices.ContainsFunc(w.thicks[w.strips[s].thick].classes, func(c int) bool { return w.classes[c].again })
+	return p
+}
+
+func (w *Board) stripSpan(s, j int) layout.Span {
+	return layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + w.strips[s].height}
+}
+
+// profileKey is the same for all strips that a profile stands for.
+func (w *Board) profileKey(p *profile) string {
+	span := w.stripSpan(p.strip, p.at)
+	key := binary.AppendVarint(nil, int64(p.strip))
+	if p.slanted {
+		key = binary.AppendVarint(append(key, '/'), int64(p.at))
+	}
+	again := slices.ContainsFunc(w.thicks[w.strips[p.strip].thick].classes, func(c int) bool { return w.classes[c].again })
 	for i, g := range w.grown {
 		if !p.hit.has(i) {
 			continue
 		}
 		key = binary.AppendVarint(key, int64(i))
-		if again {
+		if again && !p.coarse {
 			key = appendClipped(key, g.Across(), span)
 		}
-		if w.measure.rate > 0 {
+		if w.measure.rate > 0 && !p.coarse {
 			key = appendClipped(key, w.wood.Defects[i].Rect.Across(), span)
 		}
 	}
-	return p, string(key)
+	return string(key)
 }
 
 // appendClipped adds to a key where a span lies in a strip.

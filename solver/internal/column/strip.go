@@ -50,7 +50,7 @@ func (b *Bench) stripFrom(id int, be blankEnds, row []Value) {
 //
 //	V[i] = max(V[i-1], V[i - advance of a class] + its cell, V[i'] + offcut between).
 func (b *Bench) stripRun(id, a, first, n int) {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	t := &w.thicks[w.strips[p.strip].thick]
 	b.strip.v = size(b.strip.v, max(n, first)+1, none)
 	b.strip.from = room(b.strip.from, max(n, first)+1)
@@ -109,7 +109,7 @@ type line struct {
 
 // linesOf lists the classes that are of use in a profile.
 func (b *Bench) linesOf(id int) []line {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	b.strip.lines = b.strip.lines[:0]
 	for k, ci := range w.thicks[w.strips[p.strip].thick].classes {
 		c := &w.classes[ci]
@@ -175,7 +175,7 @@ type stripKeep struct {
 
 // newStripKeep is nil where the strip is too low for an offcut.
 func (b *Bench) newStripKeep(id, a int) *stripKeep {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	height := w.strips[p.strip].height
 	if w.measure.rate == 0 || height < w.shop.MinOffcutWidth {
 		return nil
@@ -186,7 +186,7 @@ func (b *Bench) newStripKeep(id, a int) *stripKeep {
 	}
 	k.lo, k.hi = 0, w.wood.Length
 	if p.slanted {
-		k.lo, k.hi = w.below(k.y2)
+		k.lo, k.hi = p.lo, p.hi
 	}
 	k.lo = max(k.lo, w.x.at(a))
 	return k

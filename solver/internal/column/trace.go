@@ -119,7 +119,7 @@ type celled struct {
 
 // stripCells runs the strip of a lane again and tells its cells.
 func (b *Bench) stripCells(be blankEnds, id int) []celled {
-	w, p := b.w, &b.w.profiles[id]
+	w, p := b.w, b.profile(id)
 	t := &w.thicks[w.strips[p.strip].thick]
 	e := be.ends[0]
 	n := w.x.down(w.x.at(e) - max(w.end, w.shop.Snipe) + w.shop.CrosscutKerf)

@@ -44,6 +44,17 @@ func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
 	return best
 }
 
+// Counted is the best column for any number of copies, with its pieces counted;
+// its value includes the worth of its offcuts, as the programme has it.
+func (b *Bench) Counted(w *Board, price []Value) Cut {
+	b.prepare(w, price)
+	n := len(b.best) - 1
+	if b.best[n] <= 0 {
+		return Cut{Counts: make([]int, len(price))}
+	}
+	return Cut{Value: b.best[n], Counts: b.wanted(n)}
+}
+
 func (c *Cut) gain() Value { return c.Value + FromMoney(c.Worth) }
 
 // lower reduces the prices of the parts of which a column makes too many, and
@@ -87,10 +98,25 @@ func (w *Board) Trim(c *Cut, price []Value, limits []int) Cut {
 func (w *Board) dropWaste(n *layout.Node) {
 	for _, c := range n.Children {
 		w.dropWaste(c)
+		w.setThickness(c)
 	}
 	n.Children = slices.DeleteFunc(n.Children, func(c *layout.Node) bool {
 		return c.Part == "" && c.Offcut == "" && len(c.Children) == 0 || c.Trued && !w.mayTrue(c)
 	})
+}
+
+// setThickness says what a trued node is planed to: what the thickest of its
+// parts needs.
+func (w *Board) setThickness(n *layout.Node) {
+	if !n.Trued {
+		return
+	}
+	n.Thickness = 0
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" {
+			n.Thickness = max(n.Thickness, w.problem.Bill[w.rows[leaf.Part]].CutThickness(w.shop))
+		}
+	}
 }
 
 // mayTrue reports whether a trued node holds a part and has a length that the

@@ -1,0 +1,20 @@
+// Package solver decides how to cut: for one board exactly, for a whole job as
+// well as time allows.
+//
+// The job is a cutting-stock problem in which every board is different: choose
+// at most one column a board, cover the demand, pay for the boards.
+//
+//   - One board: package column finds the best column at given part values, and
+//     columns that keep within what is still wanted (pricer.go holds boards that
+//     are ready).
+//   - The first plan (first.go) prices each board at most once.
+//   - Part values (values.go) start from the cost of wood and move towards what
+//     the parts really cost in the present plan.
+//   - The search (search.go) takes a few boards apart in every round (tasks.go,
+//     and a neighbourhood a file: pick_*.go) and plans them again (repair.go),
+//     several tasks side by side (parallel.go).
+//
+// The package prints nothing, reads no file and no clock. Whoever calls decides
+// when to stop, by the context or by a number of rounds; with the same rounds and
+// seed the answer is the same.
+package solver

@@ -1,0 +1,79 @@
+package solver
+
+import (
+	"cmp"
+	"slices"
+
+	"sawbill/solver/internal/column"
+)
+
+// first makes a plan at once: each board is priced at most once, in the order of
+// what its wood costs, short boards before long ones, and cut where that gives
+// fair value; what is then still missing is cut from the boards passed over.
+func (s *search) first() *state {
+	st := newState(s.p)
+	price := prices(s.p, s.values, st.missing)
+	boards := s.boards()
+	slices.SortStableFunc(boards, func(a, b int) int {
+		x, y := &s.p.Stock[a], &s.p.Stock[b]
+		return cmp.Or(cmp.Compare(s.dearness(a), s.dearness(b)), cmp.Compare(x.Length, y.Length))
+	})
+	w := s.workers[0]
+	var passed []int
+	var spare []*column.Cut
+	for _, b := range boards {
+		if !wants(st.missing) || w.stop() {
+			break
+		}
+		c := w.bench.Within(s.swift.board(b), price, st.missing, 1)
+		switch r := w.rate(b, &c); {
+		case r >= fair:
+			st.set(b, &c)
+		case r > 0:
+			passed, spare = append(passed, b), append(spare, &c)
+		}
+	}
+	s.useSpare(st, passed, spare)
+	return st
+}
+
+// fair is the value for money at which the first plan cuts a board: with values
+// marked up by half, this is about the usual waste.
+const fair = 0.9
+
+// useSpare cuts boards that were passed over while they still make something
+// that is missing.
+func (s *search) useSpare(st *state, passed []int, spare []*column.Cut) {
+	for k, b := range passed {
+		if !wants(st.missing) {
+			return
+		}
+		price := prices(s.p, s.values, st.missing)
+		if c := s.swift.board(b).Trim(spare[k], price, st.missing); c.Value > 0 {
+			st.set(b, &c)
+		}
+	}
+}
+
+// dearness groups boards by their cost for their area.
+func (s *search) dearness(i int) int {
+	b := &s.p.Stock[i]
+	area := float64(b.Length) / 1e6 * float64(b.Width+b.TipWidth) / 2e6
+	return int(float64(b.Cost) * 20 / max(area, 1))
+}
+
+// boards lists the boards that may give something.
+func (s *search) boards() []int {
+	var boards []int
+	for i := range s.p.Stock {
+		b := &s.p.Stock[i]
+		for k := range s.p.Bill {
+			part := &s.p.Bill[k]
+			if s.p.Allows(part, b) && part.CutThickness(s.p.Shop) <= s.p.Shop.Available(b) {
+				boards = append(boards, i)
+				break
+			}
+		}
+	}
+	return boards
+}

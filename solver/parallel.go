@@ -1,0 +1,42 @@
+package solver
+
+import (
+	"sync"
+
+	"sawbill/solver/internal/column"
+)
+
+// solve answers the tasks, several side by side, and joins the answers by
+// index.
+func (s *search) solve(tasks []*task) []*answer {
+	answers := make([]*answer, len(tasks))
+	s.each(len(tasks), func(w *worker, k int) { answers[k] = w.plan(tasks[k], s.values) })
+	return answers
+}
+
+// priceAll finds a good column for every board, with any number of copies.
+func (s *search) priceAll(boards []int, price []column.Value) []column.Cut {
+	found := make([]column.Cut, len(boards))
+	s.each(len(boards), func(w *worker, k int) {
+		found[k] = w.bench.Counted(s.swift.board(boards[k]), price)
+	})
+	return found
+}
+
+// each does n things, several side by side. Goroutines live here only.
+func (s *search) each(n int, do func(w *worker, k int)) {
+	next := make(chan int)
+	var wg sync.WaitGroup
+	for _, w := range s.workers {
+		wg.Go(func() {
+			for k := range next {
+				do(w, k)
+			}
+		})
+	}
+	for k := range n {
+		next <- k
+	}
+	close(next)
+	wg.Wait()
+}
