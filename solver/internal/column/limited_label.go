@@ -1,0 +1,48 @@
+package column
+
+import (
+	"cmp"
+	"slices"
+)
+
+// label is one way to cut a piece of the board, or the first part of a piece.
+type label struct {
+	value Value // at the prices asked
+	rest  Value // at the relaxed prices, which leave out what the limits are worth
+	made  tally
+	parts bool // holds a part
+	arc   *arc // the last step; nil of a label that has taken none
+	prev  *label
+	kid   *label // what the last step is filled with
+}
+
+// beats reports whether m is of no use beside l, whatever follows.
+func (s *limited) beats(l, m *label) bool {
+	return l.value >= m.value && l.rest >= m.rest && (l.parts || !m.parts) && s.ledger.under(&l.made, &m.made)
+}
+
+// add puts a copy of l into a front, unless some label there beats it, and takes
+// out what l beats.
+func (s *limited) add(front []*label, l *label) []*label {
+	s.work += len(front)
+	for _, m := range front {
+		if s.beats(m, l) {
+			return front
+		}
+	}
+	kept := front[:0]
+	for _, m := range front {
+		if !s.beats(l, m) {
+			kept = append(kept, m)
+		}
+	}
+	own := *l
+	return append(kept, &own)
+}
+
+// byRest sorts a front, the greatest rest first, so that a reader may stop at
+// the first label that is too small.
+func byRest(front []*label) []*label {
+	slices.SortStableFunc(front, func(l, m *label) int { return cmp.Compare(m.rest, l.rest) })
+	return front
+}
