@@ -1,6 +1,11 @@
 package column
 
-import "sawbill/layout"
+import (
+	"cmp"
+	"slices"
+
+	"sawbill/layout"
+)
 
 // relaxRounds is how often the prices of the limits are moved.
 const relaxRounds = 120
@@ -13,7 +18,7 @@ const relaxRounds = 120
 // and the limits that a column breaks say where the bound falls. Every column on
 // the way is trimmed to the limits; the best of them is kept.
 func (s *limited) relax() {
-	at := make([]float64, len(s.price)) // u
+	at := s.byArea()
 	s.bound = 1 << 62
 	pace, stale := 1.0, 0
 	for round := 0; round < relaxRounds && s.bound >= s.best.Value+s.step && !s.spent(); round++ {
@@ -31,10 +36,43 @@ func (s *limited) relax() {
 		if stale > 6 {
 			pace, stale = pace/2, 0
 		}
-		if !s.move(at, counts, pace*float64(bound-s.best.Value)) {
+		if !s.move(at, counts, pace*float64(min(bound-s.best.Value, bound/20))) {
 			break
 		}
 	}
+}
+
+// byArea are the prices of limits that go with the relaxation by area alone: the
+// board is filled with the parts that are worth most for their area, as many as
+// their limits allow, and what the best of them are worth beyond the density of
+// the last is the worth of their limits (Dantzig 1957).
+func (s *limited) byArea() []float64 {
+	area := make([]float64, len(s.price))
+	order := make([]int, 0, len(s.price))
+	for i := range s.price {
+		p := &s.w.problem.Bill[i]
+		area[i] = float64(p.CutLength(s.w.shop)) * float64(p.CutWidth(s.w.shop))
+		if s.price[i] > 0 {
+			order = append(order, i)
+		}
+	}
+	density := func(i int) float64 { return float64(s.price[i]) / area[i] }
+	slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(density(j), density(i)) })
+	left := float64(s.w.wood.Length) * float64(s.w.wood.Width+s.w.wood.TipWidth) / 2
+	last := 0.0
+	for _, i := range order {
+		if left -= area[i] * float64(s.limits[i]); left <= 0 {
+			last = density(i)
+			break
+		}
+	}
+	u := make([]float64, len(s.price))
+	for _, i := range order {
+		if s.binding[i] {
+			u[i] = max(0, float64(s.price[i])-last*area[i])
+		}
+	}
+	return u
 }
 
 // relaxedAt rounds prices of limits: a wanted part keeps a price of at least 1.
