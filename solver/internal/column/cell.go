@@ -178,7 +178,7 @@ type cellKeep struct {
 // newCellKeep is nil where no offcut of the last rip is sought.
 func (b *Bench) newCellKeep(p *profile, c *class, z *zone, top layout.Length) *cellKeep {
 	w := b.w
-	if !w.cellOffcuts(c) {
+	if !w.cellOffcuts(c) || top <= w.y.at(p.at) { // below that reach there may be no wood
 		return nil
 	}
 	x1 := w.x.at(z.at)

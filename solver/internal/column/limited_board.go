@@ -58,10 +58,11 @@ func (s *limited) fill(be blankEnds) {
 func (s *limited) boardChain() *chain {
 	w := s.w
 	n := w.x.up(w.wood.Length + w.shop.CrosscutKerf)
-	c := newChain(levelBoard, 0, n)
+	c := newChain(levelBoard, 1, 0, n)
 	blanks := s.blanks
 	sources := s.alikeSources()
 	for i := 0; i <= min(n, w.x.n); i++ {
+		c.open(i)
 		if w.startOK[i] {
 			s.boardOffcuts(c, i, n)
 		}

@@ -49,7 +49,7 @@ func (s *limited) directChain(key cellKey) *chain {
 	w, p := s.w, &s.w.profiles[key.profile]
 	height := w.strips[p.strip].height
 	z := &key.class.zones[key.zone]
-	c := newChain(levelDirect, 0, 1)
+	c := newChain(levelDirect, 1, 0, 1)
 	if w.y.at(p.at)+height > key.top {
 		return c
 	}
@@ -91,9 +91,12 @@ func (s *limited) stackChain(key cellKey) *chain {
 	z := &key.class.zones[key.zone]
 	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, key.top)
 	n := max(0, w.y.up(y2+w.shop.RipKerf)-p.at)
-	c := newChain(levelStack, 0, n+1)
+	c := newChain(levelStack, 1, 0, n+1)
 	blocked := z.hit.meets(p.hit)
 	for k := range n + 1 {
+		if _, fresh := c.open(k); !fresh && !blocked {
+			continue
+		}
 		lo := w.y.at(p.at+k) - w.y.at(p.at)
 		for i := range key.class.pieces {
 			q := &key.class.pieces[i]
@@ -104,7 +107,7 @@ func (s *limited) stackChain(key cellKey) *chain {
 			a.anew = !blocked
 			c.step(a, k, k+q.advance)
 		}
-		if w.cellOffcuts(key.class) {
+		if w.cellOffcuts(key.class) && key.top > w.y.at(p.at) {
 			s.stackOffcuts(c, key, k, n)
 		}
 	}

@@ -10,6 +10,12 @@ type chain struct {
 	layers      int
 	first, last int
 	arcs        []arc // by position
+
+	// before is the most that a label can have when it comes to each state, and
+	// arrived says that an arc ends there; both up to the position at.
+	at      int
+	before  []Value
+	arrived []bool
 }
 
 // level says what the steps of a chain are.
@@ -64,20 +70,43 @@ func (s *source) labels() []*label {
 	return s.found
 }
 
-func newChain(level level, first, last int) *chain {
-	return &chain{level: level, layers: 1, first: first, last: last}
+func newChain(level level, layers, first, last int) *chain {
+	c := &chain{level: level, layers: layers, first: first, last: last, at: first}
+	c.before = size(c.before, c.states(), none)
+	c.arrived = make([]bool, c.states())
+	c.before[0], c.arrived[0] = 0, true
+	return c
 }
 
-// step adds an arc from position i to j.
+// open moves on to position i and reports whether arcs may start there in some
+// layer; without fresh arrivals, only those that are not anew.
+func (c *chain) open(i int) (any, fresh bool) {
+	for ; c.at < i; c.at++ {
+		s := (c.at - c.first) * c.layers
+		for ; s < (c.at-c.first+1)*c.layers; s++ {
+			c.before[s+c.layers] = max(c.before[s+c.layers], c.before[s])
+		}
+	}
+	for s := (i - c.first) * c.layers; s < (i-c.first+1)*c.layers; s++ {
+		any = any || c.before[s] > none
+		fresh = fresh || c.arrived[s]
+	}
+	return any, fresh
+}
+
+// step adds an arc from position i, the one that is open, to j.
 func (c *chain) step(a arc, i, j int) { c.stepAcross(a, i, j, 0, 0) }
 
-// stepAcross adds an arc from layer k at position i to layer m at j.
+// stepAcross adds an arc from layer k at position i to layer m at j, where a
+// label can take it.
 func (c *chain) stepAcross(a arc, i, j, k, m int) {
-	if j > c.last || a.bound <= none {
+	a.from, a.to = int32((i-c.first)*c.layers+k), int32((j-c.first)*c.layers+m)
+	if j > c.last || c.before[a.from] <= none || a.anew && !c.arrived[a.from] {
 		return
 	}
 	a.level = c.level
-	a.from, a.to = int32((i-c.first)*c.layers+k), int32((j-c.first)*c.layers+m)
+	c.before[a.to] = max(c.before[a.to], c.before[a.from]+a.bound)
+	c.arrived[a.to] = true
 	c.arcs = append(c.arcs, a)
 }
 
@@ -88,7 +117,7 @@ func (c *chain) states() int { return (c.last - c.first + 1) * c.layers }
 //
 //	ahead[s] = max over arcs from s of bound + ahead[to], ahead one position on
 func (c *chain) usable(least Value) (ahead []Value) {
-	before := c.forward()
+	c.open(c.last)
 	n := c.states()
 	ahead = size[Value](nil, n, none)
 	ahead[n-1] = 0
@@ -105,41 +134,14 @@ func (c *chain) usable(least Value) (ahead []Value) {
 	}
 	kept := c.arcs[:0]
 	for _, a := range c.arcs {
-		if before[a.from] <= none || ahead[a.to] <= none || before[a.from]+a.bound+ahead[a.to] < least {
+		if ahead[a.to] <= none || c.before[a.from]+a.bound+ahead[a.to] < least {
 			continue
 		}
 		kept = append(kept, a)
-		a.source.least = min(a.source.least, least-before[a.from]-ahead[a.to])
+		a.source.least = min(a.source.least, least-c.before[a.from]-ahead[a.to])
 	}
 	c.arcs = kept
 	return ahead
-}
-
-// forward is the most that a label can have when it comes to each state. Arcs
-// that follow only another one, where none ends, are dropped.
-func (c *chain) forward() (before []Value) {
-	n := c.states()
-	before = size[Value](nil, n, none)
-	arrived := make([]bool, n)
-	before[0], arrived[0] = 0, true
-	kept := c.arcs[:0]
-	k := 0
-	for s := range n {
-		if s >= c.layers {
-			before[s] = max(before[s], before[s-c.layers])
-		}
-		for ; k < len(c.arcs) && int(c.arcs[k].from) == s; k++ {
-			a := c.arcs[k]
-			if before[s] <= none || a.anew && !arrived[s] {
-				continue
-			}
-			before[a.to] = max(before[a.to], before[s]+a.bound)
-			arrived[a.to] = true
-			kept = append(kept, a)
-		}
-	}
-	c.arcs = kept
-	return before
 }
 
 // run finds the labels of the whole chain that have rest least or more.

@@ -24,12 +24,13 @@ func (s *limited) beats(l, m *label) bool {
 // add puts a copy of l into a front, unless some label there beats it, and takes
 // out what l beats.
 func (s *limited) add(front []*label, l *label) []*label {
-	s.work += len(front)
-	for _, m := range front {
+	for i, m := range front {
 		if s.beats(m, l) {
+			s.work += i + 1
 			return front
 		}
 	}
+	s.work += 2 * len(front)
 	kept := front[:0]
 	for _, m := range front {
 		if !s.beats(l, m) {

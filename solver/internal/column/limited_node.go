@@ -18,12 +18,17 @@ func (s *limited) node(t across, y1, y2 layout.Length, least Value) []*label {
 	if n < first {
 		return nil
 	}
-	c := newChain(levelNode, first, n+1)
+	layers := 1
 	if t.m.must >= 0 {
-		c.layers = 2
+		layers = 2
 	}
-	steps := nodeSteps{s: s, c: c, t: t, y1: y1, n: n, end: min(top, t.clip), sources: map[int32]*source{}}
+	c := newChain(levelNode, layers, first, n+1)
+	steps := nodeSteps{s: s, c: c, t: t, y1: y1, n: n, end: min(top, t.clip), sources: make([]*source, len(w.profiles))}
+	clear := len(w.grown) == 0 && !w.slants()
 	for j := first; j <= n; j++ {
+		if any, fresh := c.open(j); !any || clear && !fresh {
+			continue
+		}
 		for layer := range c.layers {
 			steps.strips(j, layer)
 			steps.offcuts(j, layer)
@@ -39,7 +44,7 @@ type nodeSteps struct {
 	t       across
 	y1, end layout.Length
 	n       int
-	sources map[int32]*source // by profile
+	sources []*source // by profile
 }
 
 // strips offers the strips that start at position j.

@@ -31,8 +31,9 @@ func (s *limited) rough(be blankEnds, k int, least Value) []*label {
 		return nil
 	}
 	n := w.y.up(w.wood.FullWidth() + w.shop.RoughRipKerf)
-	c := newChain(levelRough, 0, n)
+	c := newChain(levelRough, 1, 0, n)
 	for j := 0; j <= min(n, w.y.n); j++ {
+		c.open(j)
 		if j > 0 && !s.b.roughKerfOK(be, k, w.y.at(j)-w.shop.RoughRipKerf) {
 			continue
 		}

@@ -24,25 +24,48 @@ func (s *limited) stripRun(id int, be blankEnds, e int, least Value) []*label {
 	if n < first {
 		return nil
 	}
-	c := newChain(levelStrip, first, n+1)
-	st := stripSteps{s: s, c: c, id: id, be: be, e: e, n: n, sources: map[cellKey]*source{}}
-	st.keep = s.b.newStripKeep(id, be.a)
+	c := newChain(levelStrip, 1, first, n+1)
+	t := &w.thicks[w.strips[w.profiles[id].strip].thick]
+	st := stripSteps{
+		s: s, c: c, id: id, be: be, e: e, n: n, t: t, keep: s.b.newStripKeep(id, be.a),
+		partsFrom: w.x.up(w.x.at(be.a) + max(w.end, w.shop.Snipe)),
+		later:     w.profiles[id].slanted && w.wood.TipWidth > w.wood.Width,
+		latest:    make([]cellSource, len(t.classes)),
+	}
 	for i := first; i <= n; i++ {
-		st.cells(i)
-		st.offcuts(i)
+		_, fresh := c.open(i)
+		if fresh || st.anyTime(i) {
+			st.cells(i)
+		}
+		if fresh {
+			st.offcuts(i)
+		}
 	}
 	return c.run(s, least)
 }
 
 // stripSteps gathers the steps of one strip.
 type stripSteps struct {
-	s       *limited
-	c       *chain
-	id      int
-	be      blankEnds
-	e, n    int
-	keep    *stripKeep
-	sources map[cellKey]*source
+	s         *limited
+	c         *chain
+	id        int
+	t         *thick
+	be        blankEnds
+	e, n      int
+	partsFrom int
+	later     bool // the board widens, so that a later cell may hold more
+	keep      *stripKeep
+	latest    []cellSource // by class
+}
+
+type cellSource struct {
+	key    cellKey
+	source *source
+}
+
+// anyTime reports whether cells at position i could gain from having waited.
+func (st *stripSteps) anyTime(i int) bool {
+	return st.later || i <= st.partsFrom || i >= len(st.t.same) || !st.t.same[i]
 }
 
 // along is where x lies in the strip.
@@ -53,36 +76,30 @@ func (st *stripSteps) along(x layout.Length) layout.Length {
 
 // cells offers the cells that start at position i.
 func (st *stripSteps) cells(i int) {
-	w, p := st.s.w, &st.s.w.profiles[st.id]
-	t := &w.thicks[w.strips[p.strip].thick]
-	partsFrom := w.x.up(w.x.at(st.be.a) + max(w.end, w.shop.Snipe))
-	if i < partsFrom || i > w.x.n {
+	w := st.s.w
+	if i < st.partsFrom || i > w.x.n {
 		return
 	}
-	later := p.slanted && w.wood.TipWidth > w.wood.Width
-	lo := st.along(w.x.at(i))
-	for k, ci := range t.classes {
+	lo, anew := st.along(w.x.at(i)), !st.anyTime(i)
+	for k, ci := range st.t.classes {
 		c := &w.classes[ci]
-		z := c.zoneAt[i]
-		if i+c.advance > st.n || z < 0 {
+		if i+c.advance > st.n || c.zoneAt[i] < 0 {
 			continue
 		}
-		bound := st.s.b.cellAt(st.id, k, c, i)
-		if bound <= 0 {
-			continue
+		if bound := st.s.b.cellAt(st.id, k, c, i); bound > 0 {
+			st.c.step(arc{lo: lo, hi: lo + c.length, bound: bound, anew: anew, source: st.source(k, c, i)}, i, i+c.advance)
 		}
-		st.c.step(arc{
-			lo: lo, hi: lo + c.length, bound: bound, anew: !later && i > partsFrom && t.same[i],
-			source: st.source(cellKey{st.id, c, z, st.s.b.topAt(st.id, c, i)}),
-		}, i, i+c.advance)
 	}
 }
 
-func (st *stripSteps) source(key cellKey) *source {
-	if st.sources[key] == nil {
-		st.sources[key] = newSource(func(least Value) []*label { return st.s.cell(key, least) })
+// source gives the labels of the k-th class at position i; neighbours along
+// share one.
+func (st *stripSteps) source(k int, c *class, i int) *source {
+	key := cellKey{st.id, c, c.zoneAt[i], st.s.b.topAt(st.id, c, i)}
+	if cs := &st.latest[k]; cs.source == nil || cs.key != key {
+		*cs = cellSource{key, newSource(func(least Value) []*label { return st.s.cell(key, least) })}
 	}
-	return st.sources[key]
+	return st.latest[k].source
 }
 
 // offcuts offers the offcuts that start at position i: up to the end of the

@@ -98,7 +98,7 @@ func BenchmarkLimitedPlates(b *testing.B) {
 		b.Run(c.Name, func(b *testing.B) {
 			var r plateResult
 			for b.Loop() {
-				r = solvePlate(c, 100_000_000)
+				r = solvePlate(c, 400_000_000)
 			}
 			b.Logf("%-9s best %v, found %v, exact %v, first %v, bound %.1f, work %d and %d",
 				c.Name, c.Computed["board_3"].Low, r.found, r.exact, r.first, r.bound, r.relaxing, r.searching)
