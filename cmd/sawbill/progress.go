@@ -13,33 +13,53 @@ import (
 	"sawbill/solver"
 )
 
-// progress shows a solve on a terminal. It follows the rounds where they bound
-// the solve, otherwise the time.
+// progress shows a solve on a terminal. It follows the clock where that bounds
+// the solve, otherwise the rounds.
 type progress struct {
-	bar    *progressbar.ProgressBar
-	rounds int
-	began  time.Time
+	bar     *progressbar.ProgressBar
+	byClock bool
+	stop    chan struct{}
 }
 
-// newProgress is nil, which hears nothing, where w is no terminal.
+// newProgress is nil, which hears nothing, where w is no terminal. A limit of 0
+// stands for as long as the rounds take.
 func newProgress(w io.Writer, rounds int, limit time.Duration) *progress {
 	f, ok := w.(*os.File)
 	if !ok || !term.IsTerminal(int(f.Fd())) {
 		return nil
 	}
-	whole := int64(limit / time.Millisecond)
-	if limit == 0 {
-		whole = int64(rounds)
+	whole := int64(rounds)
+	if limit > 0 {
+		whole = limit.Milliseconds()
 	}
-	return &progress{
+	p := &progress{
 		bar: progressbar.NewOptions64(whole,
 			progressbar.OptionSetWriter(w),
 			progressbar.OptionSetDescription("looking for a first plan"),
 			progressbar.OptionSetPredictTime(false),
 			progressbar.OptionClearOnFinish(),
 		),
-		rounds: rounds,
-		began:  time.Now(),
+		byClock: limit > 0,
+		stop:    make(chan struct{}),
+	}
+	if p.byClock {
+		go p.follow(time.Now())
+	}
+	return p
+}
+
+// follow moves the bar with the clock until the solve is done. A bar that cannot
+// be drawn is no reason to stop sawing.
+func (p *progress) follow(began time.Time) {
+	tick := time.NewTicker(200 * time.Millisecond)
+	defer tick.Stop()
+	for {
+		select {
+		case <-p.stop:
+			return
+		case <-tick.C:
+			_ = p.bar.Set64(min(time.Since(began).Milliseconds(), p.bar.GetMax64()-1))
+		}
 	}
 }
 
@@ -60,19 +80,17 @@ func (p *progress) Improved(_ int, plan *layout.Plan) {
 	p.bar.Describe(text)
 }
 
-// Round moves the bar.
+// Round moves the bar where the rounds bound the solve.
 func (p *progress) Round(round int) {
-	at := time.Since(p.began).Milliseconds()
-	if p.bar.GetMax64() == int64(p.rounds) {
-		at = int64(round)
+	if !p.byClock {
+		_ = p.bar.Set64(min(int64(round), p.bar.GetMax64()-1))
 	}
-	// A bar that cannot be drawn is no reason to stop sawing.
-	_ = p.bar.Set64(min(at, p.bar.GetMax64()))
 }
 
 // done clears the bar away.
 func (p *progress) done() {
 	if p != nil {
+		close(p.stop)
 		_ = p.bar.Finish()
 	}
 }
