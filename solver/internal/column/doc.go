@@ -24,6 +24,10 @@
 // blocks a strip depends only on the defects that it meets, so strips that meet
 // none, or the same ones in the same places, share one profile (profile.go).
 //
+// Where copies of parts are limited, Within finds a good column quickly, and
+// BestLimited (limited.go) the best: labels that count pieces run through the same
+// levels, bounded by what the programme without limits says.
+//
 // Letters: a is the grid index of a blank's start, e of its end; i and j are
 // positions along, y positions across; h indexes heights; t thicknesses; c
 // classes of parts with one thickness and one length; z zones of a class, the

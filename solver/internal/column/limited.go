@@ -51,7 +51,7 @@ type limited struct {
 func newLimited(b *Bench, w *Board, price []Value, limits []int, most int) *limited {
 	n := len(price)
 	s := &limited{
-		b: b, w: w, price: make([]Value, n), limits: make([]int, n), most: most,
+		b: b, w: w, price: make([]Value, n), limits: make([]int, n), most: max(0, most),
 		binding: make([]bool, n), critical: make([]bool, n), step: 1,
 	}
 	for i := range price {
@@ -93,6 +93,9 @@ func (s *limited) spent() bool { return s.work > s.most }
 // first, for few labels come near it. It reports false when the work allowed
 // ended it.
 func (s *limited) search() bool {
+	if s.best.Value+s.step > s.bound {
+		return true
+	}
 	s.b.setPrices(s.relaxed)
 	s.filled = -1
 	s.setBlanks()
@@ -138,17 +141,15 @@ func (s *limited) labels(guess Value) ([]*label, bool) {
 // settle takes the best label that keeps all limits, and makes critical what the
 // better ones break. It reports whether there was any.
 func (s *limited) settle(labels []*label) bool {
-	over := make([]bool, len(s.price))
-	broken := false
 	for _, l := range labels {
 		if l.value <= s.best.Value {
 			continue
 		}
-		root := s.layBoard(l)
-		if s.within(root) {
+		if root := s.layBoard(l); s.within(root) {
 			s.best = Column{Value: l.value, Root: root}
 		}
 	}
+	over, broken := make([]bool, len(s.price)), false
 	for _, l := range labels {
 		if l.value > s.best.Value && s.markOver(s.layBoard(l), over) {
 			broken = true

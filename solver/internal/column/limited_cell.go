@@ -21,12 +21,10 @@ func (s *limited) cell(key cellKey, least Value) []*label {
 	if f, ok := s.cells[key]; ok && f.least <= least {
 		return f.labels
 	}
-	c := s.directChain(key)
-	labels := c.run(s, least)
+	var labels []*label
+	s.merge(&labels, s.directChain(key).run(s, least))
 	if key.class.again {
-		for _, l := range s.stackChain(key).run(s, least) {
-			labels = s.add(labels, l)
-		}
+		s.merge(&labels, s.stackChain(key).run(s, least))
 	}
 	labels = byRest(s.holding(labels))
 	s.cells[key] = frontFrom{least, labels}

@@ -186,27 +186,6 @@ func (s *limited) prune(front []*label, least Value) []*label {
 	return kept
 }
 
-// merge merges labels that arrive with those carried here and lists those of
-// the new ones that stay.
-func (s *limited) merge(current *[]*label, arrived []*label) []*label {
-	var fresh []*label
-	for _, l := range arrived {
-		last := s.latest(*current)
-		*current = s.add(*current, l)
-		if now := s.latest(*current); now != last {
-			fresh = append(fresh, now)
-		}
-	}
-	return fresh
-}
-
-func (s *limited) latest(front []*label) *label {
-	if len(front) == 0 {
-		return nil
-	}
-	return front[len(front)-1]
-}
-
 // extend takes labels over one arc.
 func (s *limited) extend(arrivals [][]*label, a *arc, labels []*label, least Value) {
 	if len(labels) == 0 {
@@ -226,7 +205,7 @@ func (s *limited) extend(arrivals [][]*label, a *arc, labels []*label, least Val
 			if !s.ledger.fits(&made) {
 				continue
 			}
-			arrivals[a.to] = s.add(arrivals[a.to], &label{
+			s.add(&arrivals[a.to], &label{
 				value: l.value + kid.value, rest: l.rest + kid.rest, made: made,
 				parts: l.parts || kid.parts, arc: a, prev: l, kid: kid,
 			})

@@ -21,24 +21,42 @@ func (s *limited) beats(l, m *label) bool {
 	return l.value >= m.value && l.rest >= m.rest && (l.parts || !m.parts) && s.ledger.under(&l.made, &m.made)
 }
 
-// add puts a copy of l into a front, unless some label there beats it, and takes
-// out what l beats.
-func (s *limited) add(front []*label, l *label) []*label {
-	for i, m := range front {
+// add puts a copy of l into a front, which is sorted by value, the greatest
+// first, unless some label there beats it, and takes out what l beats. It returns
+// the copy, or nil.
+func (s *limited) add(front *[]*label, l *label) *label {
+	f := *front
+	tie, _ := slices.BinarySearchFunc(f, l.value, func(m *label, v Value) int { return cmp.Compare(v, m.value) })
+	end := tie
+	for end < len(f) && f[end].value == l.value {
+		end++
+	}
+	for i, m := range f[:end] {
 		if s.beats(m, l) {
 			s.work += i + 1
-			return front
+			return nil
 		}
 	}
-	s.work += 2 * len(front)
-	kept := front[:0]
-	for _, m := range front {
+	s.work += len(f)
+	kept := f[:tie]
+	for _, m := range f[tie:] {
 		if !s.beats(l, m) {
 			kept = append(kept, m)
 		}
 	}
 	own := *l
-	return append(kept, &own)
+	*front = slices.Insert(kept, tie, &own)
+	return &own
+}
+
+// merge adds all of some labels to a front and lists those that stay.
+func (s *limited) merge(front *[]*label, labels []*label) (fresh []*label) {
+	for _, l := range labels {
+		if own := s.add(front, l); own != nil {
+			fresh = append(fresh, own)
+		}
+	}
+	return fresh
 }
 
 // byRest sorts a front, the greatest rest first, so that a reader may stop at

@@ -8,7 +8,7 @@ import (
 )
 
 // relaxRounds is how often the prices of the limits are moved.
-const relaxRounds = 120
+const relaxRounds = 40
 
 // relax finds prices for the limits that make the bound low, by subgradient
 // steps (Held, Wolfe & Crowder 1974): with u >= 0 the price of a limit,

@@ -11,15 +11,11 @@ func (s *limited) blank(be blankEnds, k int, least Value) []*label {
 	metal := len(w.metal) > 0 && w.hasMetal(whole)
 	if !metal {
 		for _, m := range w.modes(be.a, be.ends[k], w.jointed()) {
-			for _, l := range s.node(s.b.newAcross(be, k, m), 0, whole.Y2, least) {
-				front = s.add(front, l)
-			}
+			s.merge(&front, s.node(s.b.newAcross(be, k, m), 0, whole.Y2, least))
 		}
 	}
 	if metal || w.roughHelps() {
-		for _, l := range s.rough(be, k, least) {
-			front = s.add(front, l)
-		}
+		s.merge(&front, s.rough(be, k, least))
 	}
 	return byRest(front)
 }

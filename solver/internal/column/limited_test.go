@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"sawbill/layout"
+	"sawbill/layout/check"
+	"sawbill/solver/internal/jobs"
 	"sawbill/solver/internal/published"
 )
 
@@ -69,6 +71,37 @@ func checkLimits(t *testing.T, seed int64, p *layout.Problem, c Column, limits [
 	}
 }
 
+// TestLimitedOnRealBoards lets the checker pass columns within limits of boards
+// of real size, and finds most of them best within little work.
+func TestLimitedOnRealBoards(t *testing.T) {
+	proven, all := 0, 0
+	for seed := range int64(4) {
+		p := jobs.New(jobs.Size{Boards: 5, Kinds: 10, Pieces: 60}, seed)
+		price := byVolume(p)
+		limits := make([]int, len(price))
+		for i := range p.Bill {
+			limits[i] = p.Bill[i].Quantity
+		}
+		for i := range p.Stock {
+			c, exact := new(Bench).BestLimited(New(p, &p.Stock[i], Quick()), price, limits, 300_000)
+			if exact {
+				proven++
+			}
+			all++
+			checkLimits(t, seed, p, c, limits)
+			if c.Root == nil || !holdsPart(c.Root) {
+				continue
+			}
+			for _, v := range check.Plan(layout.Assemble(p, []layout.BoardCut{{Board: p.Stock[i].Mark, Root: c.Root}})) {
+				t.Errorf("seed %d: %v", seed, v)
+			}
+		}
+	}
+	if proven*4 < all*3 {
+		t.Errorf("only %d of %d proven best", proven, all)
+	}
+}
+
 // TestPublishedLimits meets the values of the plates of the literature with
 // limited copies, those of the smaller ones that need little work.
 func TestPublishedLimits(t *testing.T) {
@@ -98,7 +131,7 @@ func BenchmarkLimitedPlates(b *testing.B) {
 		b.Run(c.Name, func(b *testing.B) {
 			var r plateResult
 			for b.Loop() {
-				r = solvePlate(c, 400_000_000)
+				r = solvePlate(c, 600_000_000)
 			}
 			b.Logf("%-9s best %v, found %v, exact %v, first %v, bound %.1f, work %d and %d",
 				c.Name, c.Computed["board_3"].Low, r.found, r.exact, r.first, r.bound, r.relaxing, r.searching)
