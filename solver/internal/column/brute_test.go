@@ -18,7 +18,16 @@ type brute struct {
 	limits []int // nil: none
 	grown  []layout.Rect
 	L, W   int
+	strips map[stripAt]stripFronts // worked out already
 }
+
+// stripAt is all that a strip depends on: its node's ends, itself, a thickness.
+type stripAt struct {
+	x1, x2, thickness layout.Length
+	strip             layout.Rect
+}
+
+type stripFronts struct{ with, without front }
 
 const unit = layout.Millimetre
 
@@ -61,7 +70,7 @@ func (x *brute) join(into, f, g front) {
 }
 
 func newBrute(p *layout.Problem, b *layout.Board, price []Value, limits []int) *brute {
-	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits,
+	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits, strips: map[stripAt]stripFronts{},
 		L: int(b.Length / unit), W: int(b.FullWidth() / unit)}
 	for _, d := range b.Defects {
 		c := p.Shop.Clearance[d.Kind]
@@ -241,6 +250,17 @@ func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 // strip crosscuts a strip, with at least one part in it or with none. A part may
 // also be the whole strip.
 func (x *brute) strip(r, strip layout.Rect, t layout.Length) (with, without front) {
+	at := stripAt{r.X1, r.X2, t, strip}
+	known, ok := x.strips[at]
+	if !ok {
+		known.with, known.without = x.crosscut(r, strip, t)
+		x.strips[at] = known
+	}
+	return known.with, known.without
+}
+
+// crosscut works a strip out.
+func (x *brute) crosscut(r, strip layout.Rect, t layout.Length) (with, without front) {
 	kerf := int(x.s.CrosscutKerf / unit)
 	lo, hi := int(strip.X1/unit), int(strip.X2/unit)
 	type state struct{ with, without front }

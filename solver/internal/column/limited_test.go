@@ -18,7 +18,7 @@ func TestLimitedEqualsEveryPosition(t *testing.T) {
 	for part := range int64(2) {
 		t.Run(fmt.Sprint(part), func(t *testing.T) {
 			t.Parallel()
-			for seed := part; seed < 200; seed += 2 {
+			for seed := part; seed < 400; seed += 2 {
 				compareLimited(t, seed)
 			}
 		})
