@@ -12,7 +12,9 @@ import (
 )
 
 func BenchmarkWhole(b *testing.B) {
-	for _, size := range []jobs.Size{{10, 8, 50}, {40, 16, 200}, {150, 25, 900}} {
+	for _, size := range []jobs.Size{
+		{Boards: 10, Kinds: 8, Pieces: 50}, {Boards: 40, Kinds: 16, Pieces: 200}, {Boards: 150, Kinds: 25, Pieces: 900},
+	} {
 		b.Run(fmt.Sprint(size.Boards), func(b *testing.B) {
 			p := jobs.New(size, 11)
 			for b.Loop() {

@@ -29,7 +29,7 @@ type dual struct {
 // at them.
 func (s *search) settle(target float64) {
 	d := &dual{s: s, values: slices.Clone(s.start), smooth: make([]float64, len(s.start)), step: 0.25}
-	boards := s.boards()
+	boards := s.usable
 	for range d.rounds(len(boards)) {
 		if s.workers[0].stop() {
 			break

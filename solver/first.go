@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"sawbill/layout"
 	"sawbill/solver/internal/column"
 )
 
@@ -13,7 +14,7 @@ import (
 func (s *search) first() *state {
 	st := newState(s.p)
 	price := prices(s.p, s.values, st.missing)
-	boards := s.boards()
+	boards := slices.Clone(s.usable)
 	slices.SortStableFunc(boards, func(a, b int) int {
 		x, y := &s.p.Stock[a], &s.p.Stock[b]
 		return cmp.Or(cmp.Compare(s.dearness(a), s.dearness(b)), cmp.Compare(x.Length, y.Length))
@@ -62,14 +63,14 @@ func (s *search) dearness(i int) int {
 	return int(float64(b.Cost) * 20 / max(area, 1))
 }
 
-// boards lists the boards that may give something.
-func (s *search) boards() []int {
+// usableBoards lists the boards that may give something.
+func usableBoards(p *layout.Problem) []int {
 	var boards []int
-	for i := range s.p.Stock {
-		b := &s.p.Stock[i]
-		for k := range s.p.Bill {
-			part := &s.p.Bill[k]
-			if s.p.Allows(part, b) && part.CutThickness(s.p.Shop) <= s.p.Shop.Available(b) {
+	for i := range p.Stock {
+		b := &p.Stock[i]
+		for k := range p.Bill {
+			part := &p.Bill[k]
+			if p.Allows(part, b) && part.CutThickness(p.Shop) <= p.Shop.Available(b) {
 				boards = append(boards, i)
 				break
 			}

@@ -8,4 +8,4 @@ type alone struct{}
 func (alone) name() string { return "alone" }
 func (alone) style() style { return recut }
 
-func (alone) pick(_ *search, free []int, rng *rand.Rand) []int { return some(free, 1, rng) }
+func (alone) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int { return some(free, 1, rng) }

@@ -8,7 +8,7 @@ type anyFew struct{}
 func (anyFew) name() string { return "any few" }
 func (anyFew) style() style { return replan }
 
-func (anyFew) pick(_ *search, free []int, rng *rand.Rand) []int {
+func (anyFew) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int {
 	return some(free, 1+rng.Intn(4), rng)
 }
 

@@ -9,11 +9,11 @@ type samePart struct{}
 func (samePart) name() string { return "same part" }
 func (samePart) style() style { return replan }
 
-func (samePart) pick(s *search, free []int, rng *rand.Rand) []int {
+func (samePart) pick(s *search, now *state, free []int, rng *rand.Rand) []int {
 	row := rng.Intn(len(s.p.Bill))
 	var makers []int
 	for _, b := range free {
-		if s.current.cuts[b].Counts[row] > 0 {
+		if now.cuts[b].Counts[row] > 0 {
 			makers = append(makers, b)
 		}
 	}

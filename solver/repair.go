@@ -12,21 +12,24 @@ import (
 // task is a part of a plan that is planned again by itself: some boards, and
 // what they are to make together.
 type task struct {
+	island *island
 	boards []int // those that may be cut
 	wanted []int // by row of the bill
 	// before is what the boards were cut to; nil where not cut.
 	before []*column.Cut
-	// short says that parts are missing in the plan that the task is taken from.
+	// short is what is missing in the plan that the task is taken from.
 	short  []int
 	style  style
 	rng    *rand.Rand
 	appeal []float64 // of the boards of the task
+	known  [][]*column.Cut
 }
 
 // answer is what came of a task.
 type answer struct {
-	cuts []*column.Cut // by board of the task
-	left []int         // of what was wanted
+	cuts  []*column.Cut // by board of the task
+	left  []int         // of what was wanted
+	found []found       // cuts to remember
 }
 
 // worker is one goroutine's means of planning.
@@ -56,6 +59,9 @@ func (w *worker) repair(t *task, values []float64) *answer {
 			}
 			board := t.boards[open[k]]
 			c := w.bench.Within(w.quick.board(board).WithCuts(t.rng), price, a.left, 2)
+			if c.Root != nil {
+				a.found = append(a.found, found{board, &c})
+			}
 			if r := w.rate(board, &c); r > most {
 				best, most, chosen = k, r, &c
 			}

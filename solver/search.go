@@ -11,7 +11,8 @@ import (
 // search is a large neighbourhood search (Shaw 1998; Pisinger & Ropke 2007): in
 // every round a few boards are taken out of the plan and planned again at
 // slightly other values; what is not worse is kept. The tasks of one round touch
-// different boards, so that all their gains count.
+// different boards, so that all their gains count. A job of few boards has no
+// room for that: it is planned on several islands at once, a task each.
 type search struct {
 	p       *layout.Problem
 	o       Options
@@ -23,8 +24,43 @@ type search struct {
 	start   []float64
 	rng     *rand.Rand
 	appeal  []float64 // of boards; what they are worth at settled values over their cost
-	current *state
+	usable  []int     // boards that may give something
+	pool    *pool
+	islands []*island
 	best    *state
+}
+
+// island is one plan that the search works on.
+type island struct {
+	now  *state
+	best *state // the best that it has been
+}
+
+const (
+	mostIslands = 4
+	fewBoards   = 12 // with no more boards than this cut, there are several islands
+	ferryEvery  = 40 // rounds after which the worst island starts again from the best plan
+)
+
+// settleIslands starts the search from a first plan.
+func (s *search) settleIslands(first *state) {
+	n := 1
+	if len(first.used()) <= fewBoards {
+		n = mostIslands
+	}
+	for range n {
+		s.islands = append(s.islands, &island{first.copy(), first.copy()})
+	}
+	s.best = first.copy()
+}
+
+// ferry lets the worst island start again from the best plan.
+func (s *search) ferry() {
+	if len(s.islands) == 1 {
+		return
+	}
+	worst := slices.MaxFunc(s.islands, func(a, b *island) int { return a.best.score().Compare(b.best.score()) })
+	worst.now, worst.best = s.best.copy(), s.best.copy()
 }
 
 // tasksARound is how many tasks a round has; it does not depend on the number
@@ -35,7 +71,7 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
 		swift: newPricer(p, swift()), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
-		start: startValues(p), rng: rand.New(rand.NewSource(o.Seed)),
+		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
 	s.values, s.appeal = slices.Clone(s.start), make([]float64, len(p.Stock))
 	for i := range s.appeal {
@@ -62,18 +98,28 @@ func fine() column.Config {
 // found.
 func (s *search) round(n int) bool {
 	tasks := s.tasks(n)
-	for k, a := range s.solve(tasks) {
+	answers := s.solve(tasks)
+	for k, a := range answers {
 		s.take(tasks[k], a)
 	}
-	s.correctValues()
-	if s.current.score().Compare(s.best.score()) >= 0 {
-		return false
+	s.remember(answers)
+	better := false
+	for _, i := range s.islands {
+		if i.now.score().Compare(i.best.score()) < 0 {
+			i.best = i.now.copy()
+		}
+		if i.best.score().Compare(s.best.score()) < 0 {
+			s.best, better = i.best.copy(), true
+		}
 	}
-	s.best = s.current.copy()
-	return true
+	s.correctValues(s.best)
+	if n%ferryEvery == 0 {
+		s.ferry()
+	}
+	return better
 }
 
-// slack is how much dearer than the best plan the present one may become, in
+// slack is how much dearer than its best plan an island may become, in
 // thousandths, so that the search can leave a valley (record-to-record travel:
 // Dueck 1993).
 const slack = 6
@@ -84,8 +130,9 @@ func (s *search) take(t *task, a *answer) {
 	if a == nil {
 		return
 	}
+	now, best := t.island.now, t.island.best.cost()
 	for k, b := range t.boards {
-		t.before[k] = s.current.cuts[b] // a task before this one may have changed it
+		t.before[k] = now.cuts[b] // a task before this one may have changed it
 	}
 	was, left := t.leftBefore(), layout.NewScore(s.p, a.left, 0)
 	switch c := left.Compare(layout.NewScore(s.p, was, 0)); {
@@ -93,53 +140,36 @@ func (s *search) take(t *task, a *answer) {
 		return
 	case c == 0:
 		dearer := t.cost(s.p, a.cuts) - t.cost(s.p, t.before)
-		if dearer > 0 && s.current.cost()+dearer > s.best.cost()+s.best.cost()/1000*slack {
+		if dearer > 0 && now.cost()+dearer > best+best/1000*slack {
 			return
 		}
 	}
 	for _, b := range t.boards {
-		s.current.set(b, nil)
+		now.set(b, nil)
 	}
 	for k, b := range t.boards {
-		s.current.set(b, a.cuts[k])
+		now.set(b, a.cuts[k])
 	}
 }
 
-// correctValues adapts the values to the present plan.
-func (s *search) correctValues() {
+// correctValues adapts the values to a plan.
+func (s *search) correctValues(st *state) {
 	var net, value float64
-	used := s.current.used()
+	used := st.used()
 	for _, b := range used {
-		net += s.netOf(b)
-		value += s.valueOf(b)
+		net += netValue(s.p, b, st.cuts[b])
+		value += valueOf(st.cuts[b].Counts, s.values)
 	}
 	if value == 0 {
 		return
 	}
 	for _, b := range used {
-		if v := s.valueOf(b); v > 0 {
-			correct(s.values, s.start, s.current.cuts[b].Counts, s.netOf(b)/v, net/value)
+		c := st.cuts[b]
+		if v := valueOf(c.Counts, s.values); v > 0 {
+			correct(s.values, s.start, c.Counts, netValue(s.p, b, c)/v, net/value)
 		}
 	}
 }
 
-// netCost is what the present plan costs.
-func (s *search) netCost() float64 {
-	var net float64
-	for _, b := range s.current.used() {
-		net += s.netOf(b)
-	}
-	return net
-}
-
-func (s *search) netOf(b int) float64 {
-	return float64(column.FromMoney(s.current.net(b, s.current.cuts[b])))
-}
-
-func (s *search) valueOf(b int) float64 {
-	var v float64
-	for i, n := range s.current.cuts[b].Counts {
-		v += float64(n) * s.values[i]
-	}
-	return v
-}
+// netValue is what the boards that are cut cost, less their offcuts.
+func (st *state) netValue() float64 { return float64(column.FromMoney(st.cost())) }

@@ -57,17 +57,16 @@ const (
 // ours and names the seed.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	s := newSearch(p, o, func() bool { return ctx.Err() != nil })
-	s.current = s.first()
-	s.best = s.current.copy()
+	s.settleIslands(s.first())
 	best, err := s.passed(s.best)
 	if err != nil {
 		return nil, Stopped, err
 	}
 	s.improved(0, best)
-	s.settle(s.netCost())
+	s.settle(s.best.netValue())
 	for n := 1; ; n++ {
 		switch {
-		case len(s.boards()) == 0:
+		case len(s.usable) == 0:
 			return best, Settled, nil
 		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
 			return best, Stopped, nil

@@ -13,48 +13,41 @@ import (
 type style uint8
 
 const (
-	replan style = iota // from nothing, board by board
-	recut               // one board again, for the same pieces and larger offcuts
+	replan  style = iota // from nothing, board by board
+	recut                // one board again, for the same pieces and larger offcuts
+	remix                // out of remembered cuts
+	squeeze              // without the first of the boards
 )
 
 // picker is one neighbourhood: it chooses the boards that are planned again.
 type picker interface {
 	name() string
 	style() style
-	// pick lists used boards, out of those that are free in this round.
-	pick(s *search, free []int, rng *rand.Rand) []int
+	// pick lists boards that a plan cuts, out of those that are free in this round.
+	pick(s *search, now *state, free []int, rng *rand.Rand) []int
 }
 
 // pickers is the ordered list of neighbourhoods.
 func pickers() []picker {
-	return []picker{anyFew{}, samePart{}, wasteful{}, alone{}}
+	return []picker{anyFew{}, many{}, drop{}, samePart{}, many{}, wasteful{}, drop{}, many{}, alone{}}
 }
 
-// tasks draws the tasks of a round. No board is in two of them; what the plan
-// is missing is wanted in the first.
+// tasks draws the tasks of a round: on one island several, and no board is in
+// two of them; on several islands one each.
 func (s *search) tasks(round int) []*task {
-	free := map[int]bool{}
-	for _, b := range s.boards() {
-		free[b] = true
-	}
 	if round%wholeEvery == 1 {
 		return s.wholeTasks()
 	}
-	list := pickers()
 	var tasks []*task
+	free := s.free()
 	for k := range tasksARound {
-		rng := rand.New(rand.NewSource(s.rng.Int63()))
-		p := list[(round*tasksARound+k+round/len(list))%len(list)]
-		t := &task{style: p.style(), rng: rng, wanted: make([]int, len(s.p.Bill)), short: s.current.missing}
-		for _, b := range p.pick(s, s.freeUsed(free), rng) {
-			t.add(s, b)
-			delete(free, b)
+		if len(s.islands) > 1 {
+			free = s.free()
 		}
-		if t.style == replan {
-			s.addUnused(t, free, rng)
-		}
-		if k == 0 && t.style == replan {
-			for i, n := range s.current.missing {
+		t := s.task(s.islands[k%len(s.islands)], round*tasksARound+k, free)
+		// What the plan is missing can be wanted only once.
+		if t.style != recut && (k == 0 || len(s.islands) > 1) {
+			for i, n := range t.short {
 				t.wanted[i] += n
 			}
 		}
@@ -65,16 +58,47 @@ func (s *search) tasks(round int) []*task {
 	return tasks
 }
 
+func (s *search) free() map[int]bool {
+	free := map[int]bool{}
+	for _, b := range s.usable {
+		free[b] = true
+	}
+	return free
+}
+
+// task draws the n-th task, out of the free boards.
+func (s *search) task(i *island, n int, free map[int]bool) *task {
+	list := pickers()
+	p := list[(n+n/tasksARound/len(list))%len(list)]
+	t := s.newTask(i)
+	t.style = p.style()
+	for _, b := range p.pick(s, i.now, freeUsed(i.now, free), t.rng) {
+		t.add(s, b)
+		delete(free, b)
+	}
+	if t.style == replan || t.style == remix {
+		s.addUnused(t, free)
+	}
+	return t
+}
+
+func (s *search) newTask(i *island) *task {
+	return &task{
+		island: i, rng: rand.New(rand.NewSource(s.rng.Int63())),
+		wanted: make([]int, len(s.p.Bill)), short: slices.Clone(i.now.missing),
+	}
+}
+
 // wholeEvery is how often the whole job is planned anew.
 const wholeEvery = 8
 
-// wholeTasks plan the whole job, each at other chances. The last that is not
-// worse than the plan before counts.
+// wholeTasks plan the whole job, each at other chances.
 func (s *search) wholeTasks() []*task {
 	var tasks []*task
-	for range tasksARound {
-		t := &task{rng: rand.New(rand.NewSource(s.rng.Int63())), wanted: slices.Clone(s.current.missing), short: s.current.missing}
-		for _, b := range s.boards() {
+	for k := range tasksARound {
+		t := s.newTask(s.islands[k%len(s.islands)])
+		copy(t.wanted, t.short)
+		for _, b := range s.usable {
 			t.add(s, b)
 		}
 		tasks = append(tasks, t)
@@ -85,9 +109,11 @@ func (s *search) wholeTasks() []*task {
 // add takes a board out of the plan into the task.
 func (t *task) add(s *search, board int) {
 	t.boards = append(t.boards, board)
-	t.before = append(t.before, s.current.cuts[board])
+	now := t.island.now
+	t.before = append(t.before, now.cuts[board])
 	t.appeal = append(t.appeal, s.appeal[board])
-	if c := s.current.cuts[board]; c != nil {
+	t.known = append(t.known, s.pool.cuts[board])
+	if c := now.cuts[board]; c != nil {
 		for i, n := range c.Counts {
 			t.wanted[i] += n
 		}
@@ -95,9 +121,9 @@ func (t *task) add(s *search, board int) {
 }
 
 // freeUsed lists the boards that are cut and free, in the order of the stock.
-func (s *search) freeUsed(free map[int]bool) []int {
+func freeUsed(now *state, free map[int]bool) []int {
 	var used []int
-	for _, b := range s.current.used() {
+	for _, b := range now.used() {
 		if free[b] {
 			used = append(used, b)
 		}
@@ -109,16 +135,16 @@ const mostUnused = 4
 
 // addUnused offers the task a few boards that are not cut so far, the more
 // appealing ones sooner.
-func (s *search) addUnused(t *task, free map[int]bool, rng *rand.Rand) {
+func (s *search) addUnused(t *task, free map[int]bool) {
 	var unused []int
-	for i, c := range s.current.cuts {
+	for i, c := range t.island.now.cuts {
 		if c == nil && free[i] {
 			unused = append(unused, i)
 		}
 	}
 	noise := make(map[int]float64, len(unused))
 	for _, b := range unused {
-		noise[b] = s.appeal[b] * (0.8 + 0.4*rng.Float64())
+		noise[b] = s.appeal[b] * (0.8 + 0.4*t.rng.Float64())
 	}
 	slices.SortStableFunc(unused, func(a, b int) int { return cmp.Compare(noise[b], noise[a]) })
 	for _, b := range unused[:min(len(unused), mostUnused)] {
@@ -129,10 +155,60 @@ func (s *search) addUnused(t *task, free map[int]bool, rng *rand.Rand) {
 
 // plan answers a task in its style.
 func (w *worker) plan(t *task, values []float64) *answer {
-	if t.style == recut {
+	switch t.style {
+	case recut:
 		return w.recut(t, values)
+	case remix:
+		return w.recombine(t, values)
+	case squeeze:
+		return w.squeeze(t, values)
 	}
 	return w.repair(t, values)
+}
+
+// squeezeWork bounds what is spent on packing one board within limits.
+const squeezeWork = 200_000
+
+// squeeze plans the task without its first board: one board after the other is
+// packed as full as it goes, at values so high that no offcut is worth a piece.
+func (w *worker) squeeze(t *task, values []float64) *answer {
+	if len(t.boards) < 2 {
+		return nil
+	}
+	a := &answer{cuts: make([]*column.Cut, len(t.boards)), left: slices.Clone(t.wanted)}
+	price := prices(w.p, shaken(dear(values), t.rng), t.short)
+	for _, k := range t.order() {
+		if k == 0 || !wants(a.left) {
+			continue
+		}
+		if w.stop() {
+			return nil
+		}
+		board := w.quick.board(t.boards[k]).WithCuts(t.rng)
+		found, _ := w.bench.BestLimited(board, price, a.left, squeezeWork)
+		if cut := board.CutOf(found, price); cut.Value > 0 {
+			a.keep(t.boards[k], k, &cut)
+		}
+	}
+	return a
+}
+
+// keep cuts the k-th board of the task.
+func (a *answer) keep(board, k int, c *column.Cut) {
+	a.cuts[k] = c
+	a.found = append(a.found, found{board, c})
+	for i, n := range c.Counts {
+		a.left[i] -= n
+	}
+}
+
+// dear is values so high that no offcut is worth a piece.
+func dear(values []float64) []float64 {
+	high := make([]float64, len(values))
+	for i, v := range values {
+		high[i] = 3 * v
+	}
+	return high
 }
 
 // recutTries is how many sets of blank starts are tried for one board.
@@ -142,11 +218,7 @@ const recutTries = 3
 // the most worth in offcuts.
 func (w *worker) recut(t *task, values []float64) *answer {
 	board := t.boards[0]
-	high := make([]float64, len(values))
-	for i, v := range values {
-		high[i] = 3 * v // so that no offcut is worth a piece
-	}
-	price := prices(w.p, shaken(high, t.rng), t.short)
+	price := prices(w.p, shaken(dear(values), t.rng), t.short)
 	a := &answer{cuts: []*column.Cut{t.before[0]}, left: make([]int, len(t.wanted))}
 	best := layout.NewScore(w.p, t.leftBefore(), t.cost(w.p, t.before))
 	for range recutTries {
@@ -161,6 +233,7 @@ func (w *worker) recut(t *task, values []float64) *answer {
 		if c.Root == nil {
 			continue
 		}
+		a.found = append(a.found, found{board, &c})
 		if score := layout.NewScore(w.p, left, t.cost(w.p, []*column.Cut{&c})); score.Compare(best) < 0 {
 			best, a.cuts[0], a.left = score, &c, left
 		}

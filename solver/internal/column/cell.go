@@ -18,9 +18,8 @@ const unknown = none - 1
 // cellWork is the scratch of the last rip. V[k] is the most that the cell gives
 // below its k-th position from the bottom when the next piece may start there.
 type cellWork struct {
-	v      []Value
-	from   []placed
-	worths []Value
+	v    []Value
+	from []placed
 }
 
 // placed says how a state was reached: from position prev by the piece of that
@@ -70,12 +69,14 @@ func (b *Bench) cellAt(id, i int, c *class, x int) Value {
 	if z < 0 {
 		return none
 	}
-	cv := &b.cells[id]
+	cv, p := &b.cells[id], b.profile(id)
+	full := b.w.y.at(p.at) + b.w.strips[p.strip].height
 	if cv.span == 1 {
+		if p.slanted && c.reach[x] < full {
+			return none
+		}
 		return cv.zones[i][z]
 	}
-	p := b.profile(id)
-	full := b.w.y.at(p.at) + b.w.strips[p.strip].height
 	k := cv.span - 1
 	if c.reach[x] < full {
 		k = min(max(0, b.w.y.down(c.reach[x])-p.at), cv.span-2)
@@ -99,7 +100,7 @@ func (b *Bench) cellTop(p *profile, k, span int) layout.Length {
 // profile's strip when parts may reach as far across as top.
 func (b *Bench) cellBest(p *profile, c *class, z *zone, top layout.Length) Value {
 	best, _ := b.cellDirect(p, c, z, top)
-	if c.again && !(p.coarse && z.hit.meets(p.hit)) {
+	if c.again && p.stacks(z) {
 		v, _ := b.cellStack(p, c, z, top)
 		best = max(best, v)
 	}

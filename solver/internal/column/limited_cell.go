@@ -23,7 +23,7 @@ func (s *limited) cell(key cellKey, least Value) []*label {
 	}
 	var labels []*label
 	s.merge(&labels, s.directChain(key).run(s, least))
-	if key.class.again {
+	if p := &s.w.profiles[key.profile]; key.class.again && p.stacks(&key.class.zones[key.zone]) {
 		s.merge(&labels, s.stackChain(key).run(s, least))
 	}
 	labels = byRest(s.holding(labels))

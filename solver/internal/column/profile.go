@@ -25,6 +25,10 @@ type profile struct {
 	lo, hi  layout.Length // where, along, the far edge does not cut in
 }
 
+// stacks reports whether parts may be stacked in the strip where it meets the
+// defects of a zone.
+func (p *profile) stacks(z *zone) bool { return !p.coarse || !z.hit.meets(p.hit) }
+
 // setStrips chooses the heights that strips may have.
 func (w *Board) setStrips() {
 	for t := range w.thicks {

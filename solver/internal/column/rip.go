@@ -23,7 +23,7 @@ const (
 //
 //	V[j] = max(V[j-1], V[j - advance of a strip] + its worth)
 //
-// and at the end an offcut along the far edge.
+// with an offcut along the reference edge, one along the far edge, or both.
 func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 	w := b.w
 	j0 := w.y.up(w.near)
@@ -35,16 +35,21 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 	b.rip.from = room(b.rip.from, n+2)
 	v, from := b.rip.v, b.rip.from
 	b.markUseful(k, m)
-	far := b.newFarOffcut(be, k)
+	edge := b.newEdgeOffcut(be, k)
 	best = none
 	for j := j0; j <= n; j++ {
 		if j > j0 && v[j-1] >= v[j] {
 			v[j], from[j] = v[j-1], ripped{int32(j - 1), carriedStrip}
 		}
+		if edge != nil {
+			if s := edge.worth(w.near, w.y.at(j)-w.shop.RipKerf); s > v[j] {
+				v[j], from[j] = s, ripped{int32(j0), offcutStrip}
+			}
+		}
 		rises := j == j0 || v[j] > v[j-1]
-		if rises && far != nil {
-			if s := v[j] + far.worth(j); s > best {
-				best, last = s, n+1
+		if rises && edge != nil {
+			if s := edge.worth(w.y.at(j), edge.top); s >= 0 && v[j]+s > best {
+				best, last = v[j]+s, n+1
 				from[n+1] = ripped{int32(j), offcutStrip}
 			}
 		}
@@ -89,29 +94,29 @@ func (b *Bench) markUseful(k int, m mode) {
 	}
 }
 
-// farOffcut is the offcut that the last rip leaves along the far edge of a
-// trued blank.
-type farOffcut struct {
-	w          *Board
-	x1, x2, y2 layout.Length
+// edgeOffcut is an offcut that the rips of a trued blank leave along an edge, as
+// long as the blank.
+type edgeOffcut struct {
+	w      *Board
+	x1, x2 layout.Length
+	top    layout.Length // as far across as an offcut can reach
 }
 
-// newFarOffcut is nil where the blank is too short for an offcut.
-func (b *Bench) newFarOffcut(be blankEnds, k int) *farOffcut {
+// newEdgeOffcut is nil where the blank is too short for an offcut.
+func (b *Bench) newEdgeOffcut(be blankEnds, k int) *edgeOffcut {
 	w := b.w
 	x1, x2 := w.x.at(be.a)+w.end, w.x.at(be.ends[k])-w.end
 	if w.measure.rate == 0 || x2-x1 < w.shop.MinOffcutLength {
 		return nil
 	}
-	y2 := min(w.top, w.wood.FarMin(layout.Span{Lo: x1, Hi: x2}))
-	return &farOffcut{w: w, x1: x1, x2: x2, y2: y2}
+	return &edgeOffcut{w, x1, x2, min(w.top, w.wood.FarMin(layout.Span{Lo: x1, Hi: x2}))}
 }
 
-// worth is what the offcut is worth when it starts at position j.
-func (o *farOffcut) worth(j int) Value {
-	y1 := o.w.y.at(j)
-	if o.y2-y1 < o.w.shop.MinOffcutWidth || o.y2 <= y1 {
+// worth is what the offcut between y1 and y2 across is worth; none where it is
+// too narrow.
+func (o *edgeOffcut) worth(y1, y2 layout.Length) Value {
+	if y2-y1 < o.w.shop.MinOffcutWidth || y2 <= y1 || y2 > o.top {
 		return none
 	}
-	return o.w.measure.worth(o.x1, o.x2, y1, o.y2)
+	return o.w.measure.worth(o.x1, o.x2, y1, y2)
 }

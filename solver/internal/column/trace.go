@@ -44,8 +44,11 @@ func (b *Bench) ripTrace(be blankEnds, k, last int) []lane {
 		f := b.rip.from[last]
 		switch {
 		case f.strip == offcutStrip:
-			far := b.newFarOffcut(be, k)
-			lanes = append(lanes, lane{strip: -1, y1: w.y.at(int(f.prev)), y2: far.y2})
+			l := lane{strip: -1, y1: w.y.at(int(f.prev)), y2: b.newEdgeOffcut(be, k).top}
+			if last < len(b.rip.v)-1 {
+				l.y1, l.y2 = w.near, w.y.at(last)-w.shop.RipKerf
+			}
+			lanes = append(lanes, l)
 		case f.strip >= 0:
 			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev)))
 		}

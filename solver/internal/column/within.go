@@ -85,6 +85,15 @@ func (b *Bench) cutWithin(n int, price []Value, limits []int) Cut {
 	return b.w.finish(root, price)
 }
 
+// CutOf makes a cut of a column that keeps within limits.
+func (w *Board) CutOf(c Column, price []Value) Cut {
+	if c.Root == nil {
+		return Cut{Counts: make([]int, len(price))}
+	}
+	w.dropWaste(c.Root)
+	return w.finish(c.Root, price)
+}
+
 // Trim is a cut without the pieces that go beyond limits.
 func (w *Board) Trim(c *Cut, price []Value, limits []int) Cut {
 	root := c.Root.Clone()
