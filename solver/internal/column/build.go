@@ -183,12 +183,7 @@ func (w *Board) setPart(leaf *layout.Node, p *piece) {
 }
 
 func (w *Board) showFace(r layout.Rect, p *piece) layout.Face {
-	hit := newSet(len(w.grown))
-	for i, g := range w.grown {
-		if g.Overlaps(r) {
-			hit.add(i)
-		}
-	}
+	hit := w.under(r)
 	switch {
 	case p.blockA.meets(hit):
 		return layout.FaceB
@@ -196,4 +191,15 @@ func (w *Board) showFace(r layout.Rect, p *piece) layout.Face {
 		return layout.FaceA
 	}
 	return layout.Through
+}
+
+// under is the set of defects, grown, that meet a rectangle.
+func (w *Board) under(r layout.Rect) set {
+	hit := newSet(len(w.grown))
+	for i, g := range w.grown {
+		if g.Overlaps(r) {
+			hit.add(i)
+		}
+	}
+	return hit
 }

@@ -49,12 +49,11 @@ func gcd(lengths ...layout.Length) layout.Length {
 	return d
 }
 
-// coarsen is the smallest multiple of unit that puts at most most positions on
-// size; most 0 means any number.
+// coarsen is unit doubled until at most most positions lie on size, so that
+// positions stay on the marks of a rule; most 0 means any number.
 func coarsen(size, unit layout.Length, most int) layout.Length {
-	if most <= 0 || size/unit <= layout.Length(most) {
-		return unit
+	for most > 0 && size/unit > layout.Length(most) {
+		unit *= 2
 	}
-	times := (size/unit + layout.Length(most) - 1) / layout.Length(most)
-	return unit * times
+	return unit
 }

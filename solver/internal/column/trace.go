@@ -44,7 +44,7 @@ func (b *Bench) ripTrace(be blankEnds, k, last int) []lane {
 		f := b.rip.from[last]
 		switch {
 		case f.strip == offcutStrip:
-			l := lane{strip: -1, y1: w.y.at(int(f.prev)), y2: b.newEdgeOffcut(be, k).top}
+			l := lane{strip: -1, y1: w.y.at(int(f.prev)), y2: w.top}
 			if last < len(b.rip.v)-1 {
 				l.y1, l.y2 = w.near, w.y.at(last)-w.shop.RipKerf
 			}

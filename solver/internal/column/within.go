@@ -140,6 +140,7 @@ func (w *Board) mayTrue(n *layout.Node) bool {
 
 // finish keeps the offcuts of a tree the better of two ways and adds it up.
 func (w *Board) finish(root *layout.Node, price []Value) Cut {
+	w.snug(root)
 	short := w.shrink(root)
 	w.harvest(root)
 	w.harvest(short)

@@ -1,0 +1,88 @@
+package column
+
+import (
+	"sawbill/layout"
+)
+
+// snug moves what lies less than one grid unit beyond its place toward the
+// reference edge and the butt end of its blank, so that a coarse grid costs no
+// trim cut between neighbours. What would then meet a defect or the far edge
+// stays where it is.
+func (w *Board) snug(root *layout.Node) {
+	root.Walk(func(n *layout.Node) {
+		if n.Trued {
+			w.snugIn(n, n)
+		}
+	})
+}
+
+// snugIn does so for everything inside n, which lies in a trued node.
+func (w *Board) snugIn(n, trued *layout.Node) {
+	inner := n.Rect
+	if n == trued {
+		inner = w.shop.Usable(w.wood, n.Rect)
+	}
+	for i, c := range n.Children {
+		var by, unit layout.Length
+		if n.Cut == layout.Rip {
+			by, unit = c.Y1-inner.Y1, w.y.unit
+			if i > 0 {
+				by = c.Y1 - n.Children[i-1].Y2 - w.shop.RipKerf
+			}
+		} else {
+			by, unit = c.X1-max(inner.X1, trued.X1+w.shop.Snipe), w.x.unit
+			if i > 0 {
+				by = c.X1 - n.Children[i-1].X2 - w.shop.CrosscutKerf
+			}
+		}
+		if 0 < by && by < unit {
+			w.move(c, n.Cut, -by)
+		}
+		w.snugIn(c, trued)
+	}
+}
+
+// move shifts a node and all below it if its parts stay sound and on the board.
+func (w *Board) move(n *layout.Node, cut layout.Cut, by layout.Length) {
+	shift(n, cut, by)
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" && !w.holds(leaf) {
+			shift(n, cut, -by)
+			break
+		}
+	}
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" {
+			leaf.Show = w.showFace(leaf.Rect, w.pieceOf(leaf))
+		}
+	}
+}
+
+func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
+	n.Walk(func(m *layout.Node) {
+		if cut == layout.Rip {
+			m.Y1, m.Y2 = m.Y1+by, m.Y2+by
+		} else {
+			m.X1, m.X2 = m.X1+by, m.X2+by
+		}
+	})
+}
+
+// holds reports whether the wood under a part leaf is sound enough for it.
+func (w *Board) holds(leaf *layout.Node) bool {
+	p, hit := w.pieceOf(leaf), w.under(leaf.Rect)
+	return leaf.Y2 <= w.wood.FarMin(leaf.Along())-w.far &&
+		!(p.blockA.meets(hit) && p.blockB.meets(hit))
+}
+
+func (w *Board) pieceOf(leaf *layout.Node) *piece {
+	row := w.rows[leaf.Part]
+	for i := range w.classes {
+		for k := range w.classes[i].pieces {
+			if p := &w.classes[i].pieces[k]; p.row == row {
+				return p
+			}
+		}
+	}
+	panic("column: a leaf is no part of this board: " + leaf.Part)
+}
