@@ -22,7 +22,7 @@ func (w *worker) trueBlank(h held) {
 // trued is the blank as its usable rectangle, planed.
 func (w *worker) trued(h held) held {
 	usable := w.shop.Usable(w.board, h.node.Rect)
-	w.wood = wood{w.board, h.node.Y2 - usable.Y2}
+	w.wood = wood{w.board, h.node.Y2 - usable.Y2, h.node.X2 - usable.X2}
 	p := w.wood.clip(piece{
 		rect:      usable,
 		thickness: w.planedTo(h.node),
@@ -37,6 +37,7 @@ func (w *worker) trued(h held) held {
 	s := Step{Operation: True, From: Face, Setting: p.thickness}
 	node := settle(h.node, p)
 	w.comesOff(&s, node, &p)
+	s.OffTape = w.tape(w.lying(p))
 	w.emit(s, h.piece)
 	return held{node, p}
 }

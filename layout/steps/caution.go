@@ -1,23 +1,19 @@
 package steps
 
-import (
-	"slices"
+import "sawbill/layout"
 
-	"sawbill/layout"
-)
-
-// Caution is a short fixed line that is printed beside the step that needs it.
+// Caution is a short line that is printed beside the step that needs it.
 type Caution string
 
-// The cautions, one for each danger of a cut.
+// The cautions that are the same for every piece, one for each danger of a cut.
 const (
 	CautionRoughRip   Caution = "Never against a rip fence: snap a line; bandsaw or track saw, hollow side down."
 	CautionSupport    Caution = "Warped: support it so that it cannot rock or pinch the blade."
-	CautionLoose      Caution = "Loose wood near: cut it out first or do not machine this face; stand aside."
 	CautionShortBlank Caution = "Too short for jointer and planer: not allowed."
 	CautionPushStick  Caution = "Narrow rip: push stick or block, riving knife."
 	CautionThin       Caution = "Thin strip: it falls on the side away from the fence, never trapped."
-	CautionShort      Caution = "Short: clamp it, never hold it by hand near the blade; no stop that traps the offcut."
+	CautionThinWanted Caution = "Thin strip: never trapped between fence and blade: mark it, set the fence for what is left, so that it falls away."
+	CautionShort      Caution = "Short piece: clamp it, or cut from a longer one; never hold by hand near the blade; no length stop that traps the offcut."
 	CautionMetal      Caution = "Metal marked: find it, remove it, check with a detector; until then do not cut there."
 	CautionDust       Caution = "Dust: extraction and a mask; some woods sensitise."
 )
@@ -29,7 +25,8 @@ const SafetyFirst = "Guards, riving knife, push blocks, local rules and proper t
 const pushStickWidth = 6 * layout.Inch
 
 // cautions lists what must be said beside a step done to piece p.
-func cautions(shop *layout.Shop, b *layout.Board, s *Step, p piece) []Caution {
+func (w *worker) cautions(s *Step, p piece) []Caution {
+	shop, b := w.shop, w.board
 	var list []Caution
 	say := func(when bool, c Caution) {
 		if when {
@@ -41,33 +38,39 @@ func cautions(shop *layout.Shop, b *layout.Board, s *Step, p piece) []Caution {
 		list = append(list, CautionRoughRip)
 	case Crosscut:
 		say(s.Blank == "" && (b.Bow > 0 || b.Twist > 0 || b.Cup > 0), CautionSupport)
-		say(!s.NoCut && shortPiece(shop, s, p), CautionShort)
+		say(!s.NoCut && shortPiece(shop, s), CautionShort)
 	case Rip:
 		say(!s.NoCut && s.Setting < pushStickWidth, CautionPushStick)
-		say(!s.NoCut && narrowPiece(shop, s), CautionThin)
+		say(!s.NoCut && s.Setting < shop.MinRip, CautionThinWanted)
+		say(!s.NoCut && s.Setting >= shop.MinRip && narrowRest(shop, s), CautionThin)
 	case True:
-		say(near(b, p.rect, layout.Loose, layout.Split, layout.Shake, layout.Bark), CautionLoose)
+		list = append(list, w.looseNear(p)...)
 		say(b.Faces == layout.FacesRough && p.rect.Length() < shop.MinBlank, CautionShortBlank)
 	}
-	say(!s.NoCut && near(b, p.rect, layout.Metal), CautionMetal)
+	list = append(list, w.looseInCut(s, p)...)
+	say(!s.NoCut && metalIn(b, p.rect), CautionMetal)
 	return list
 }
 
-// shortPiece reports whether a crosscut leaves a wanted piece, or starts from
-// one, that is too short to be held.
-func shortPiece(shop *layout.Shop, s *Step, p piece) bool {
-	return s.Off != "" && s.OffSize.Length < shop.MinCrosscut ||
-		s.Rest != "" && s.RestSize.Length < shop.MinCrosscut ||
-		p.rect.Length() < shop.MinCrosscut
+// shortPiece reports whether one of the pieces of a crosscut, waste or not, is
+// too short to be held.
+func shortPiece(shop *layout.Shop, s *Step) bool {
+	rest := s.RestTape.Length
+	return s.Setting < shop.MinCrosscut || 0 < rest && rest < shop.MinCrosscut
 }
 
-func narrowPiece(shop *layout.Shop, s *Step) bool {
-	return s.Setting < shop.MinRip || s.Rest != "" && s.RestSize.Width < shop.MinRip
+// narrowRest reports whether a rip leaves a thin strip, waste or not, on the side
+// away from the fence.
+func narrowRest(shop *layout.Shop, s *Step) bool {
+	rest := max(s.RestTape.Butt, s.RestTape.Tip)
+	return 0 < rest && rest < shop.MinRip
 }
 
-// near reports whether a defect of one of the kinds is marked in r.
-func near(b *layout.Board, r layout.Rect, kinds ...layout.Kind) bool {
-	return slices.ContainsFunc(b.Defects, func(d layout.Defect) bool {
-		return slices.Contains(kinds, d.Kind) && d.Rect.Overlaps(r)
-	})
+func metalIn(b *layout.Board, r layout.Rect) bool {
+	for _, d := range b.Defects {
+		if d.Kind == layout.Metal && d.Rect.Overlaps(r) {
+			return true
+		}
+	}
+	return false
 }

@@ -59,6 +59,7 @@ func (p piece) sawn(c layout.Cut) piece {
 type wood struct {
 	board *layout.Board
 	loss  layout.Length
+	tip   layout.Length // lost to square the tip end, while that is still rough
 }
 
 // clip shortens p to its wood and reports the far edge open where the wood runs
@@ -79,7 +80,7 @@ func wanted(n *layout.Node, p piece) []child {
 		r := c.Rect
 		r.Y2 = min(r.Y2, p.rect.Y2)
 		if !isWaste(c) && !r.Empty() {
-			kids = append(kids, child{c, span(r, n.Cut), r.Y2 < c.Y2})
+			kids = append(kids, child{c, span(r, n.Cut), n.Cut == layout.Rip && r.Y2 < c.Y2})
 		}
 	}
 	return kids

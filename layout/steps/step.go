@@ -76,6 +76,11 @@ type Step struct {
 	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
 	// nothing is left.
 	RestSize Size
+	// Whole is what a tape reads on the piece in hand, OffTape and RestTape on
+	// what the step makes of it.
+	Whole, OffTape, RestTape Tape
+	// Show is the face of a finished part that must be seen, if one must.
+	Show layout.Face
 	// Wood is where the piece in hand lies in the board's frame.
 	Wood layout.Rect
 	// Kerf is where the saw passes, in the board's frame. Where the plan leaves

@@ -165,14 +165,15 @@ func TestCautionsStandBesideTheirStep(t *testing.T) {
 	plan := bench()
 	sheet := Of(plan, &plan.Boards[0])
 	want := map[int][]Caution{
-		1:  {CautionMetal, CautionDust},
-		3:  {CautionMetal},
-		4:  nil,
+		1:  {CautionShort, CautionMetal, CautionDust},
+		3:  {CautionShort, CautionMetal},
+		4:  {CautionShort}, // so is what falls off
 		6:  {CautionPushStick},
 		7:  {CautionPushStick},
 		10: {CautionShort},
 		14: nil, // nothing is sawn
-		15: {CautionLoose},
+		15: {"Here lies a loose knot, 1 to 2 from the reference edge, 21 to 22 from the butt end: " +
+			"cut it out first or do not machine this face; stand aside."},
 		16: nil,
 	}
 	for number, cautions := range want {
@@ -187,9 +188,114 @@ func TestThinRipsAndWarpedBoardsAreCautioned(t *testing.T) {
 	plan.Problem.Shop.MinRip = 3 * layout.Inch / 2 * 2
 	plan.Problem.Stock[0].Cup = layout.Inch / 8
 	sheet := Of(plan, &plan.Boards[0])
-	for number, want := range map[int]Caution{1: CautionSupport, 7: CautionThin, 13: CautionThin} {
+	for number, want := range map[int]Caution{1: CautionSupport, 7: CautionThinWanted, 13: CautionThinWanted} {
 		if !slices.Contains(sheet.Steps[number-1].Cautions, want) {
 			t.Errorf("step %d says %q, not %q", number, sheet.Steps[number-1].Cautions, want)
+		}
+	}
+}
+
+// Waste is as thin or as short in the hand as what is wanted.
+func TestWasteIsCautionedToo(t *testing.T) {
+	plan := bench()
+	first := plan.Boards[0].Root.Children[0]
+	// One strip of 6-1/8, of which 24 are used: of the trued blank, 6-7/8 wide
+	// with its rough far edge, 5/8 are waste; of 30 less 1/4 at the butt, 5-5/8.
+	first.Children = first.Children[:1]
+	strip := first.Children[0]
+	strip.Y2 = 50 * layout.Inch / 8
+	strip.Children[0].Y2 = strip.Y2
+	sheet := Of(plan, &plan.Boards[0])
+	for _, s := range sheet.Steps {
+		var want Caution
+		switch {
+		case s.Blank != "H4-1":
+			continue
+		case s.Operation == Rip && s.RestTape.Butt == 5*layout.Inch/8:
+			want = CautionThin
+		case s.Operation == Crosscut && s.RestTape.Length == 45*layout.Inch/8:
+			want = CautionShort
+		default:
+			continue
+		}
+		if !slices.Contains(s.Cautions, want) {
+			t.Errorf("step %d says %q, not %q", s.Number, s.Cautions, want)
+		}
+	}
+	cuts := slices.DeleteFunc(sheet.Steps, func(s Step) bool { return s.Blank != "H4-1" })
+	if rip := cuts[1]; rip.RestTape.Butt != 5*layout.Inch/8 || cuts[2].RestTape.Length != 45*layout.Inch/8 {
+		t.Errorf("the waste is %v and %v", rip.RestTape, cuts[2].RestTape)
+	}
+}
+
+func TestACutThroughLooseWoodSaysWhereItLies(t *testing.T) {
+	plan := bench()
+	board := &plan.Problem.Stock[0]
+	const in = layout.Inch
+	rect := func(x1, x2, y1, y2 layout.Length) layout.Rect { return layout.Rect{X1: x1, X2: x2, Y1: y1, Y2: y2} }
+	board.Defects = []layout.Defect{
+		{Kind: layout.Loose, Rect: rect(58*in, 60*in, 2*in, 3*in)}, // the first crosscut is at 59
+		{Kind: layout.Knot, Rect: rect(58*in, 60*in, 4*in, 5*in)},  // a sound one does not fly
+		{Kind: layout.Shake, Rect: rect(5*in, 7*in, 3*in, 4*in)},   // the first rip is at 3-1/4
+	}
+	sheet := Of(plan, &plan.Boards[0])
+	for number, want := range map[int]Caution{
+		1: "The cut passes a loose knot, 2 to 3 from the reference edge: wedge, knock out or tape it first; stand aside.",
+		// The shake is grown by an inch at each end; the blank begins at 1-1/4.
+		6: "The cut passes a shake, 2-3/4 to 6-3/4 from the butt end: wedge, knock out or tape it first; stand aside.",
+		5: "Here lies a shake, 3 to 4 from the reference edge, 4 to 6 from the butt end: " +
+			"cut it out first or do not machine this face; stand aside.",
+	} {
+		if !slices.Contains(sheet.Steps[number-1].Cautions, want) {
+			t.Errorf("step %d says %q, not %q", number, sheet.Steps[number-1].Cautions, want)
+		}
+	}
+	if n := len(sheet.Steps[1].Cautions); n != 0 {
+		t.Errorf("step 2, away from it all, has %d cautions", n)
+	}
+}
+
+// What a tape reads adds up: what comes off, the kerf and what is left make the
+// piece before, rough ends and edges and all.
+func TestTapesAddUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := randomPlan(t)
+		for _, sheet := range All(p) {
+			if sheet.Board.Width != sheet.Board.TipWidth {
+				continue
+			}
+			for _, s := range sheet.Steps {
+				off, rest, kerf := s.OffTape.Length, s.RestTape.Length, p.Problem.Shop.CrosscutKerf
+				whole := s.Whole.Length
+				if s.Operation != Crosscut {
+					off, rest, whole, kerf = s.OffTape.Butt, s.RestTape.Butt, s.Whole.Butt, p.Problem.Shop.RipKerf
+				}
+				if s.Kerf.Empty() || s.Operation == RoughRip {
+					continue
+				}
+				if sum := off + kerf + rest; off != s.Setting || sum != whole && (rest > 0 || sum < whole) {
+					t.Fatalf("step %d: %v off %v with a kerf of %v leaves %v", s.Number, off, whole, kerf, rest)
+				}
+			}
+		}
+	})
+}
+
+func TestReadingsAreThoseOfARule(t *testing.T) {
+	inch, mm := layout.DefaultShop(layout.Inches), layout.DefaultShop(layout.Millimetres)
+	for _, c := range []struct {
+		shop *layout.Shop
+		l    layout.Length
+		want string
+	}{
+		{inch, 24*layout.Inch + 13*layout.Inch/16, "24-13/16"},
+		{inch, 45055084, "~1-25/32"},
+		{mm, 45055084, "~45.1"},
+		{mm, 45100000, "45.1"},
+		{mm, 45 * layout.Millimetre, "45"},
+	} {
+		if got := Reading(c.shop, c.l); got != c.want {
+			t.Errorf("%v reads %q, not %q", c.l, got, c.want)
 		}
 	}
 }

@@ -35,7 +35,8 @@ func (w *worker) breakDown(h held) {
 func (w *worker) emit(s Step, p piece) {
 	s.Board, s.Piece, s.Blank = w.board.Mark, p.id, w.blank
 	s.Wood = p.rect
-	s.Cautions = cautions(w.shop, w.board, &s, p)
+	w.measure(&s, p)
+	s.Cautions = w.cautions(&s, p)
 	w.sheet.Steps = append(w.sheet.Steps, s)
 }
 
@@ -59,6 +60,7 @@ func (w *worker) need(n *layout.Node) layout.Length {
 func (w *worker) comesOff(s *Step, node *layout.Node, p *piece) {
 	names := w.sheet.names
 	s.OffSize = p.size()
+	s.Show = node.Show
 	switch {
 	case node.Offcut != "":
 		p.id = names.finished(node)
