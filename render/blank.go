@@ -97,8 +97,7 @@ func (v *blankView) draw() {
 		wide = max(most, 0.72*wide) // a short blank need not be drawn out
 	}
 	flat := newFrame(u, Box{left, 0, left + wide, high})
-	tape := append(v.tape(flat), v.upperDefects(flat)...)
-	readings := v.types.stagger(tape, left, v.width())
+	readings := v.types.stagger(v.tape(flat), left, v.width())
 	top := y + readings.height() + 2.6 + tapeGap
 	v.f = newFrame(u, Box{left, top, left + wide, top + high})
 	v.wooden()
@@ -109,7 +108,7 @@ func (v *blankView) draw() {
 	bottom := v.outsideWords()
 	v.pieces()
 	if v.f.distorted() {
-		v.notes = append(v.notes, "Not to scale across.")
+		v.notes = append(v.notes, "Not to scale across")
 	}
 	v.legend(bottom)
 }

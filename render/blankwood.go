@@ -11,6 +11,7 @@ import (
 type sideTag struct {
 	at     layout.Length
 	number int
+	more   int // how many further steps share the reading
 	text   string
 	kerf   int
 }
@@ -57,7 +58,6 @@ func (v *blankView) sortRips() {
 		if mid := (s.Kerf.X1 + s.Kerf.X2) / 2; mid < v.wood.X1 || mid >= v.wood.X2 {
 			continue
 		}
-		g.number = 0
 		v.last = addTag(v.last, g)
 	}
 	sortTags(v.across)
@@ -70,7 +70,7 @@ func (v *blankView) gutters() (left, right float64) {
 		left = max(left, v.types.badgeWidth(g.number)+1+v.types.width(g.text, plain()))
 	}
 	for _, g := range v.last {
-		right = max(right, v.types.width(g.text, plain()))
+		right = max(right, v.types.badgeWidth(g.number)+1+v.types.width(furtherSteps(g.more)+g.text, plain()))
 	}
 	return left + 9, max(right+9, 24)
 }
@@ -82,7 +82,7 @@ func (v *blankView) tape(f frame) []tag {
 	if v.wood.X1 > u.X1 { // a drawing that goes on begins at no mark
 		tags = nil
 	}
-	seen := map[layout.Length]bool{}
+	seen := map[layout.Length]int{} // where in tags, by place and side
 	for _, s := range v.list {
 		if s.Operation != steps.Crosscut || s.NoCut {
 			continue
@@ -94,10 +94,13 @@ func (v *blankView) tape(f frame) []tag {
 		if at < v.wood.X1 || at > v.wood.X2 {
 			continue
 		}
-		if !seen[at*2+layout.Length(max(0, kerf))] {
-			seen[at*2+layout.Length(max(0, kerf))] = true
-			tags = append(tags, tag{at: f.x(at), text: v.reading(at - u.X1), kerf: kerf, tip: tapeGap})
+		place := at*2 + layout.Length(max(0, kerf))
+		if i, known := seen[place]; known {
+			tags[i].more++
+			continue
 		}
+		seen[place] = len(tags)
+		tags = append(tags, tag{at: f.x(at), number: s.Number, text: v.reading(at - u.X1), kerf: kerf, tip: tapeGap})
 	}
 	return tags
 }

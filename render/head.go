@@ -2,9 +2,11 @@ package render
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"sawbill/layout"
+	"sawbill/layout/steps"
 )
 
 const orientationWidth = 74.0
@@ -51,7 +53,7 @@ func (d *boardSheet) placeLine() string {
 	if d.board.Grade != "" {
 		parts = append(parts, "seller's grade: "+d.board.Grade)
 	}
-	return strings.Join(parts, "   ")
+	return strings.Join(parts, " · ")
 }
 
 // orientation is a small board that shows face, butt and reference edge.
@@ -103,6 +105,9 @@ func (d *boardSheet) assumptions() *block {
 	if d.board.Bow == 0 && d.board.Crook == 0 && d.board.Cup == 0 && d.board.Twist == 0 {
 		text = append(text, "No warp marked: taken as flat and straight.")
 	}
+	if d.about() {
+		text = append(text, "~ means about: the place is no mark of the rule, and the nearest is given.")
+	}
 	if s.LengthAllowance > 0 || s.WidthAllowance > 0 || s.ThicknessAllowance > 0 {
 		text = append(text, fmt.Sprintf("Parts are cut over: %s long, %s wide, %s thick.",
 			d.reading(s.LengthAllowance), d.reading(s.WidthAllowance), d.reading(s.ThicknessAllowance)))
@@ -110,6 +115,15 @@ func (d *boardSheet) assumptions() *block {
 	y := b.lines(strings.Join(text, " "), 0, textCap+0.5, d.width(), plain())
 	b.height = y + 4
 	return b
+}
+
+// about reports whether a setting or a size of the sheet is no mark of the rule.
+func (d *boardSheet) about() bool {
+	return slices.ContainsFunc(d.work.Steps, func(s steps.Step) bool {
+		return slices.ContainsFunc([]layout.Length{
+			s.Setting, s.OffTape.Length, s.RestTape.Length, s.OffSize.Width, s.OffTape.Butt, s.RestTape.Butt,
+		}, func(l layout.Length) bool { return strings.HasPrefix(d.reading(l), "~") })
+	})
 }
 
 // widestBlank is the widest wood that goes over the machines.

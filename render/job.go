@@ -23,6 +23,7 @@ func Job(plan *layout.Plan, o Options) ([]Page, error) {
 	j.put(j.head())
 	j.boards()
 	j.parts()
+	j.offcuts()
 	j.add(j.account(), 0)
 	return j.finish("job"), nil
 }
@@ -56,7 +57,7 @@ func (j *jobSheet) figures() []string {
 	cost := fmt.Sprintf("%s to cut, sizes in %s. Cost %s: the boards less what the kept offcuts are worth.",
 		counted(len(j.plan.Boards), "board"), j.unit(), t.Cost.Cents())
 	if t.Yield != nil {
-		cost += fmt.Sprintf(" Yield %.1f%%.", 100**t.Yield)
+		cost += fmt.Sprintf(" Yield %.1f%% (offcuts left out).", 100**t.Yield)
 	}
 	proof := "Nothing was proven about how much less another plan could cost."
 	if gap, ok := t.Gap(); ok {
@@ -111,7 +112,7 @@ func (j *jobSheet) leaves(bp *layout.BoardPlan) (gives, keep string) {
 		}
 	}
 	for i, name := range order {
-		order[i] = fmt.Sprintf("%d %s", made[name], name)
+		order[i] = fmt.Sprintf("%d%c%s", made[name], hold, name)
 	}
 	return strings.Join(order, ", "), strings.Join(kept, ", ")
 }
@@ -127,7 +128,7 @@ func (j *jobSheet) parts() {
 	for _, m := range j.plan.Missing {
 		short[m.Part] = m
 	}
-	cols := columns(j.width(), []string{"part", "finished size", "made", "missing"}, []float64{60, 60, 30, 80})
+	cols := columns(j.width(), []string{"part", "finished size", "made", "missing", "note"}, []float64{50, 56, 24, 40, 60})
 	var rows [][]string
 	for i := range j.plan.Problem.Bill {
 		p := &j.plan.Problem.Bill[i]
@@ -136,12 +137,12 @@ func (j *jobSheet) parts() {
 		if p.Set != "" {
 			size, asked = j.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(made[p.Name])
 		}
-		rows = append(rows, []string{p.Name, size, asked, missing(short[p.Name])})
+		rows = append(rows, []string{p.Name, size, asked, missing(short[p.Name]), p.Note})
 		delete(short, p.Name)
 	}
 	for _, m := range j.plan.Missing { // sets, which are no rows of the bill
 		if _, left := short[m.Part]; left {
-			rows = append(rows, []string{m.Part, "slices of a set", "", missing(m)})
+			rows = append(rows, []string{m.Part, "slices of a set", "", missing(m), ""})
 		}
 	}
 	j.table("Parts", cols, rows)

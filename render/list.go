@@ -17,9 +17,9 @@ const (
 	numberColumn = 6.5
 	pieceColumn  = 18.5
 	doColumn     = 47.0
-	setColumn    = 93.0
-	offColumn    = 118.0
-	leftColumn   = 203.0
+	setColumn    = 96.0
+	offColumn    = 124.0
+	leftColumn   = 199.0
 )
 
 // list sets a list of steps under a heading, over as many pages as it takes.

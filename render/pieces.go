@@ -1,6 +1,7 @@
 package render
 
 import (
+	"fmt"
 	"maps"
 	"slices"
 	"strings"
@@ -48,12 +49,7 @@ func (v *blankView) keyOf(n *layout.Node) {
 // outsideWords sets, below the drawing, the words of defects and those that
 // found no place in it. It gives the y below them.
 func (v *blankView) outsideWords() float64 {
-	var tags []tag
-	for _, g := range v.defectTags(v.f, v.wood) {
-		if !v.upper(g, v.f) {
-			tags = append(tags, g)
-		}
-	}
+	tags := v.defectTags(v.f, v.wood)
 	for _, leaf := range v.blank.Node.Leaves() {
 		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") && v.shows(leaf.Rect) {
 			at := v.f.box(leaf.Rect.Intersect(v.wood))
@@ -80,22 +76,6 @@ func (v *blankView) outsideWords() float64 {
 	return y + words.height()
 }
 
-// upper reports whether the place that a tag names is nearer the far edge.
-func (v *blankView) upper(g tag, f frame) bool { return g.tip > f.at.h()/2 }
-
-// upperDefects are the words for the defects near the far edge; they stand on
-// the tape, where their leaders cross less.
-func (v *blankView) upperDefects(f frame) []tag {
-	var tags []tag
-	for _, g := range v.defectTags(f, v.wood) {
-		if v.upper(g, f) {
-			g.tip = f.at.h() - g.tip + tapeGap
-			tags = append(tags, g)
-		}
-	}
-	return tags
-}
-
 // separate moves leaders that would run on each other, or over a step number, a
 // little aside.
 func (v *blankView) separate(tags []tag) {
@@ -117,18 +97,30 @@ func (v *blankView) blocked(tags []tag, i int) bool {
 	return !v.free(Box{g.at - 0.3, v.f.at.Y2 + 3 - g.tip, g.at + 0.3, v.f.at.Y2 + 3})
 }
 
+// tapeLine says what the readings of the drawing are measured from. They are not
+// what the saw is set to.
+func (v *blankView) tapeLine() string {
+	end, edge := "squared butt end", "jointed edge"
+	if v.blank.Usable.X1 == v.blank.Node.X1 {
+		end = "butt end"
+	}
+	if v.blank.Usable.Y1 == v.blank.Node.Y1 {
+		edge = "straight reference edge"
+	}
+	return fmt.Sprintf("Tape: from the %s and the %s of the whole blank. Set the saw by the list", end, edge)
+}
+
 // legend closes the drawing.
 func (v *blankView) legend(y float64) {
-	text := "Jointed reference edge below, squared butt end left."
+	v.notes = append([]string{v.tapeLine()}, v.notes...)
 	if v.blank.OpenTip {
-		text += " Tip end not yet square."
+		v.notes = append(v.notes, "Tip end not yet square")
 	}
 	if v.blank.OpenFar {
-		text += " Far edge still rough."
+		v.notes = append(v.notes, "Far edge still rough")
 	}
-	v.notes = append([]string{text}, v.notes...)
 	for _, what := range slices.Sorted(maps.Keys(v.short)) {
-		v.notes = append(v.notes, what+": "+strings.Join(v.short[what], " ")+".")
+		v.notes = append(v.notes, what+": "+strings.Join(v.short[what], " "))
 	}
-	v.height = v.lines(strings.Join(v.notes, " "), 0, y+textCap+1.5, v.width(), plain()) + 3
+	v.height = v.lines(strings.Join(v.notes, " · "), 0, y+textCap+1.5, v.width(), plain()) + 3
 }

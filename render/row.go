@@ -22,8 +22,8 @@ func (d *boardSheet) row(s *steps.Step) *block {
 		style    style
 	}{
 		{pieceColumn, doColumn - pieceColumn, chalk(s.Piece), strong()},
-		{doColumn, setColumn - doColumn, operation(s), plain()},
-		{setColumn, offColumn - setColumn, d.reading(s.Setting), style{boldCap, true}},
+		{doColumn, setColumn - doColumn, d.operation(s), plain()},
+		{setColumn, offColumn - setColumn, d.reading(s.Setting), d.settingStyle(s)},
 		{offColumn, leftColumn - offColumn, off, plain()},
 		{leftColumn, d.width() - leftColumn, left, plain()},
 	} {
@@ -34,19 +34,13 @@ func (d *boardSheet) row(s *steps.Step) *block {
 	return b
 }
 
-func operation(s *steps.Step) string {
-	edges := map[steps.From]string{
-		steps.Butt: "butt end", steps.Tip: "tip end", steps.Reference: "reference edge", steps.Far: "far edge",
+// settingStyle is the largest in which a setting stays on one line.
+func (d *boardSheet) settingStyle(s *steps.Step) style {
+	look := style{boldCap, true}
+	for look.cap > textCap && d.types.width(d.reading(s.Setting), look) > offColumn-setColumn-2 {
+		look.cap = max(textCap, look.cap-0.1)
 	}
-	switch {
-	case s.NoCut:
-		return "no cut: it has its size"
-	case s.Operation == steps.True:
-		return "true: flatten, plane, joint, square butt"
-	case s.Operation == steps.Plane:
-		return "plane thinner"
-	}
-	return string(s.Operation) + ", " + edges[s.From]
+	return look
 }
 
 // comesOff says what a step takes off and what is left. In the rough cuts what
@@ -65,53 +59,51 @@ func (d *boardSheet) comesOff(s *steps.Step) (off, left string) {
 
 // result describes the piece between stop and blade.
 func (d *boardSheet) result(s *steps.Step) string {
-	along, across := s.OffSize.Length, s.OffSize.Width
+	size := d.size(s.OffSize.Length, s.OffSize.Width, s.OffSize.Thickness)
 	switch {
-	case s.Off == "" && s.Operation == steps.Crosscut:
-		return "waste, " + d.reading(along)
-	case s.Off == "":
-		return "waste, " + d.reading(across)
+	case s.Part != "" && s.Show != layout.Through:
+		return fmt.Sprintf("%s %s, %s, %s, %s", s.Off, s.Part, size, held(s.Count.String()), held("show face "+s.Show.String()))
 	case s.Part != "":
-		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, d.size(along, across, s.OffSize.Thickness), held(s.Count.String()))
+		return fmt.Sprintf("%s %s, %s, %s", s.Off, s.Part, size, held(s.Count.String()))
 	case s.Offcut != "" && !s.KeepsRest:
-		return d.keeps(s.Offcut)
-	case s.Operation == steps.True:
-		return chalk(s.Off) + ", " + d.size(along, d.down(d.blankOf(s.Blank).LeastWidth)) + " at least"
-	case s.Operation == steps.Crosscut || s.Operation == steps.Plane:
-		return chalk(s.Off) + ", " + d.reading(along) + " long"
+		return d.keeps(s, s.OffSize.Thickness)
+	case s.Off != "" && s.Operation == steps.True:
+		return chalk(s.Off) + ", " + d.tapeLong(s.OffTape) + ", " + d.tapeWide(s.OffTape)
 	}
-	return chalk(s.Off) + ", " + d.reading(across) + " wide"
+	return d.measured(s, s.Off, s.OffTape)
 }
 
-// keeps gives an offcut with the size that counts of it.
-func (d *boardSheet) keeps(mark string) string {
-	for _, leaf := range d.work.Plan.Root.Leaves() {
-		if leaf.Offcut == mark {
-			return "KEEP " + mark + ", " + d.cleanSize(leaf)
-		}
+// measured names a piece, or says that it is waste, with the size that the cut
+// gave it.
+func (d *boardSheet) measured(s *steps.Step, id string, t steps.Tape) string {
+	what := "waste"
+	if id != "" {
+		what = chalk(id)
 	}
-	return "KEEP " + mark
+	if s.Operation == steps.Crosscut || s.Operation == steps.Plane {
+		return what + ", " + d.tapeLong(t)
+	}
+	return what + ", " + d.tapeWide(t)
 }
 
-func (d *boardSheet) cleanSize(leaf *layout.Node) string {
-	clean := d.board.CleanOffcut(leaf.Rect)
-	return d.size(d.down(clean.Length()), d.down(clean.Width()))
+func (w words) tapeLong(t steps.Tape) string { return held(w.reading(t.Length) + " long") }
+
+// tapeWide is the width, or both where the piece tapers. A tapered edge ends at
+// no mark: what a rule shows of it is given.
+func (w words) tapeWide(t steps.Tape) string {
+	if t.Butt == t.Tip {
+		return held(w.reading(t.Butt) + " wide")
+	}
+	return held(w.reading(w.down(t.Butt))+" wide at the butt,") + " " + held(w.reading(w.down(t.Tip))+" at the tip")
 }
 
 // remains describes what lies beyond the kerf.
 func (d *boardSheet) remains(s *steps.Step) string {
-	across := s.Operation != steps.Crosscut
-	size, word := s.RestSize.Length, " long"
-	if across {
-		size, word = s.RestSize.Width, " wide"
-	}
 	switch {
-	case s.RestSize == (steps.Size{}):
+	case s.RestTape == (steps.Tape{}):
 		return "nothing"
-	case s.Rest == "":
-		return "waste, " + d.reading(size)
-	case s.KeepsRest:
-		return d.keeps(s.Offcut)
+	case s.Rest != "" && s.KeepsRest:
+		return d.keeps(s, s.RestSize.Thickness)
 	}
-	return chalk(s.Rest) + ", " + d.reading(size) + word
+	return d.measured(s, s.Rest, s.RestTape)
 }

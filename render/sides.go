@@ -13,10 +13,13 @@ func sortTags(tags []sideTag) {
 	slices.SortStableFunc(tags, func(a, b sideTag) int { return cmp.Compare(b.at, a.at) })
 }
 
-// addTag adds a reading unless it is there already.
+// addTag adds a reading, or counts the step with the one that is there already.
 func addTag(tags []sideTag, g sideTag) []sideTag {
-	if slices.Contains(tags, g) {
-		return tags
+	for i, t := range tags {
+		if t.at == g.at && t.kerf == g.kerf {
+			tags[i].more++
+			return tags
+		}
 	}
 	return append(tags, g)
 }
@@ -42,14 +45,13 @@ func (v *blankView) side(tags []sideTag, x, way float64) {
 		v.line(Point{x + way*2, places[i]}, Point{x + way*7, y}, hairline)
 		up := -2.0 * float64(g.kerf)
 		v.polygon([]Point{{x, places[i]}, {x, places[i] + up}, {x + way*2, places[i]}}, Black, NoInk, 0)
+		text := furtherSteps(g.more) + g.text
 		at := x + way*8
 		if way < 0 {
-			at -= v.types.width(g.text, plain())
+			at -= v.types.width(text, plain()) + v.types.badgeWidth(g.number) + 1
 		}
-		v.text(g.text, at, y+textCap/2, plain())
-		if g.number > 0 {
-			v.badge(g.number, at-1-v.types.badgeWidth(g.number), y-half)
-		}
+		v.badge(g.number, at, y-half)
+		v.text(text, at+1+v.types.badgeWidth(g.number), y+textCap/2, plain())
 	}
 }
 
@@ -93,19 +95,26 @@ func (v *blankView) onKerf(s *steps.Step) {
 	if v.outside[name] {
 		return
 	}
-	for _, part := range v.along(s, w, line.w()) {
-		if s.Operation == steps.Crosscut {
-			y = line.Y1 + part*line.h()
-		} else {
-			x = line.X1 + part*line.w()
-		}
-		box := Box{x - w/2, y - badgeHeight/2, x + w/2, y + badgeHeight/2}
-		if v.bare(box.grow(0.2)) && box.X2 < v.width() {
-			v.badge(s.Number, box.X1, box.Y1)
-			return
+	for _, bare := range []func(Box) bool{v.bareWood, v.bare} {
+		for _, part := range v.along(s, w, line.w()) {
+			if s.Operation == steps.Crosscut {
+				y = line.Y1 + part*line.h()
+			} else {
+				x = line.X1 + part*line.w()
+			}
+			box := Box{x - w/2, y - badgeHeight/2, x + w/2, y + badgeHeight/2}
+			if bare(box.grow(0.2)) && box.X2 < v.width() {
+				v.badge(s.Number, box.X1, box.Y1)
+				return
+			}
 		}
 	}
 	v.failed = append(v.failed, name)
+}
+
+// bareWood reports whether neither a label nor a defect stands in a box.
+func (v *blankView) bareWood(box Box) bool {
+	return v.bare(box) && !slices.ContainsFunc(v.hatched, box.Overlaps)
 }
 
 // along lists where on its kerf a step number may stand, best first: the middle

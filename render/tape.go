@@ -1,8 +1,10 @@
 package render
 
 import (
+	"fmt"
 	"math"
 	"slices"
+	"strings"
 )
 
 // tag is a short text beside a drawing that belongs to one place in it.
@@ -10,6 +12,7 @@ type tag struct {
 	at     float64 // the place along the tape
 	tip    float64 // how far into the drawing its leader goes
 	number int     // of a step, 0 for none
+	more   int     // how many further steps share the reading
 	text   string
 	// kerf says on which side of the reading the saw passes: +1 farther along the
 	// tape, -1 nearer, 0 when the tag is no cut.
@@ -23,9 +26,17 @@ type tag struct {
 func (t *typesetter) tagWidth(g tag) float64 {
 	w := t.width(g.text, plain())
 	if g.number > 0 {
-		w += t.badgeWidth(g.number) + 1
+		w += t.badgeWidth(g.number) + 1 + t.width(furtherSteps(g.more), plain())
 	}
 	return w
+}
+
+// furtherSteps stands behind a step number when more steps have its reading.
+func furtherSteps(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return fmt.Sprintf("+%d  ", n)
 }
 
 const tagGap = 0.9 // between a leader and its text
@@ -62,6 +73,10 @@ func (b *block) tagText(g tag, base float64) {
 	if g.number > 0 {
 		b.badge(g.number, x, base-textCap-(badgeHeight-textCap)/2)
 		x += b.types.badgeWidth(g.number) + 1
+	}
+	if g.more > 0 {
+		b.text(strings.TrimSpace(furtherSteps(g.more)), x-0.3, base, plain())
+		x += b.types.width(furtherSteps(g.more), plain())
 	}
 	b.text(g.text, x, base, plain())
 }

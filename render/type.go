@@ -120,11 +120,23 @@ func held(text string) string { return strings.ReplaceAll(text, " ", string(hold
 func (t *typesetter) fits(word string, width float64, s style) int {
 	_, n := utf8.DecodeRuneInString(word)
 	for i := range word {
-		if i > n && t.width(word[:i], s) <= width {
+		if i > n && !insideNumber(word, i) && t.width(word[:i], s) <= width {
 			n = i
 		}
 	}
+	if insideNumber(word, n) { // a number runs on rather than break
+		for n < len(word) && insideNumber(word, n) {
+			n++
+		}
+	}
 	return n
+}
+
+// insideNumber reports whether a break of a word at byte i would take a number
+// or a fraction apart.
+func insideNumber(word string, i int) bool {
+	const number = "0123456789/-.~"
+	return 0 < i && i < len(word) && strings.IndexByte(number, word[i-1]) >= 0 && strings.IndexByte(number, word[i]) >= 0
 }
 
 // cut shortens a text to a width, with an ellipsis where something is left out.

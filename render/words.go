@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"sawbill/layout"
+	"sawbill/layout/steps"
 )
 
 // words prints the lengths of a shop.
@@ -11,8 +12,7 @@ type words struct{ shop *layout.Shop }
 
 // reading is a length without its unit, which the head of the sheet gives once.
 func (w words) reading(l layout.Length) string {
-	text := l.Format(w.shop.Units, w.shop.Fraction)
-	return strings.TrimSuffix(strings.TrimSuffix(text, `"`), " mm")
+	return steps.Reading(w.shop, l)
 }
 
 // size is several lengths: 24 x 1-1/2.
@@ -55,13 +55,7 @@ func (w words) unit() string {
 
 // defect is the word for a kind, and the face where it shows on one only.
 func defectWord(d layout.Defect) string {
-	word := string(d.Kind)
-	if d.Kind == layout.Loose {
-		word = "loose knot"
-	}
-	if d.Kind == layout.Pin {
-		word = "pin knot"
-	}
+	word := steps.Word(d.Kind)
 	if d.Face != layout.Through {
 		word += ", face " + d.Face.String()
 	}
