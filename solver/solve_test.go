@@ -3,25 +3,112 @@ package solver
 import (
 	"context"
 	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
 	"testing"
 
 	"sawbill/layout"
 	"sawbill/layout/check"
+	"sawbill/layout/files"
 	"sawbill/solver/internal/jobs"
 )
 
-// TestRandomJobs solves random jobs and lets the checker pass every plan. Solve
-// does so itself; here its answer is not trusted.
+// TestRandomJobs solves a thousand random jobs and lets the checker pass every
+// plan. Solve does so itself; here its answer is not trusted.
 func TestRandomJobs(t *testing.T) {
-	for seed := range int64(200) {
-		p := jobs.New(jobs.Size{Boards: 1 + int(seed%9), Kinds: 1 + int(seed%7), Pieces: 10 + int(seed%40)}, seed)
-		plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 1, Workers: 2})
+	for part := range int64(2) {
+		t.Run(fmt.Sprint(part), func(t *testing.T) {
+			t.Parallel()
+			for seed := part; seed < 1000; seed += 2 {
+				solveVaried(t, seed)
+			}
+		})
+	}
+}
+
+func solveVaried(t *testing.T, seed int64) {
+	p := jobs.Varied(jobs.Size{Boards: 1 + int(seed%4), Kinds: 1 + int(seed%5), Pieces: 5 + int(seed%20)}, seed)
+	plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 1 + int(seed%8)/7, Workers: 1})
+	if err != nil {
+		t.Fatalf("seed %d: %v", seed, err)
+	}
+	for _, v := range check.Plan(plan) {
+		t.Errorf("seed %d: %v", seed, v)
+	}
+}
+
+// TestSameAnswer shows that the number of workers does not change a plan, and
+// that the seed does.
+func TestSameAnswer(t *testing.T) {
+	p := jobs.New(jobs.Size{Boards: 6, Kinds: 6, Pieces: 40}, 5)
+	solve := func(seed int64, workers int) string {
+		plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 4, Workers: workers})
 		if err != nil {
-			t.Fatalf("seed %d: %v", seed, err)
+			t.Fatal(err)
 		}
-		for _, v := range check.Plan(plan) {
-			t.Errorf("seed %d: %v", seed, v)
+		var text strings.Builder
+		if err := files.WritePlan(&text, plan); err != nil {
+			t.Fatal(err)
 		}
+		return text.String()
+	}
+	if solve(1, 1) != solve(1, 3) {
+		t.Error("one worker and three make different plans")
+	}
+	if solve(1, 2) == solve(2, 2) {
+		t.Error("another seed makes the same plan")
+	}
+}
+
+// TestStopped shows that a solve that may not think at all still gives a plan
+// that is valid.
+func TestStopped(t *testing.T) {
+	p := jobs.New(jobs.Size{Boards: 5, Kinds: 4, Pieces: 20}, 3)
+	plan, status, err := Solve(stopped(), p, Options{})
+	if err != nil || status != Stopped || len(check.Plan(plan)) > 0 {
+		t.Errorf("status %v, error %v, faults %v", status, err, check.Plan(plan))
+	}
+}
+
+// TestFirstPlanPricesOnce counts what the first plan of a shop-size job costs:
+// at most one pricing a board, and nothing is missing that the search then makes.
+func TestFirstPlanPricesOnce(t *testing.T) {
+	p := jobs.New(jobs.Size{Boards: 40, Kinds: 16, Pieces: 200}, 11)
+	s := newSearch(p, Options{}, func() bool { return false })
+	st := s.first()
+	if n := s.workers[0].bench.Runs; n > len(p.Stock) {
+		t.Errorf("%d pricings for %d boards", n, len(p.Stock))
+	}
+	if !st.score().Complete() {
+		t.Errorf("the first plan leaves %v missing", st.missing)
+	}
+}
+
+// TestExamplesAreBeaten solves three jobs for which valid plans are at hand:
+// ours cost less.
+func TestExamplesAreBeaten(t *testing.T) {
+	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
+		t.Run(name, func(t *testing.T) {
+			t.Parallel()
+			f, err := os.Open(filepath.Join("..", "testdata", "examples", name, "plan.json"))
+			if err != nil {
+				t.Fatal(err)
+			}
+			defer f.Close()
+			theirs, err := files.ReadPlan(f, name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			ours, _, err := Solve(context.Background(), &theirs.Problem, Options{Rounds: 17, Workers: 2})
+			if err != nil {
+				t.Fatal(err)
+			}
+			t.Logf("%s; theirs: %s", summary(ours), summary(theirs))
+			if ours.Score().Compare(theirs.Score()) >= 0 {
+				t.Errorf("ours: %s; theirs: %s", summary(ours), summary(theirs))
+			}
+		})
 	}
 }
 

@@ -17,6 +17,7 @@ const (
 	recut                // one board again, for the same pieces and larger offcuts
 	remix                // out of remembered cuts
 	squeeze              // without the first of the boards
+	pack                 // each board as well as it goes, the most appealing first
 )
 
 // picker is one neighbourhood: it chooses the boards that are planned again.
@@ -36,7 +37,7 @@ func pickers() []picker {
 // two of them; on several islands one each.
 func (s *search) tasks(round int) []*task {
 	if round%wholeEvery == 1 {
-		return s.wholeTasks()
+		return s.wholeTasks(round)
 	}
 	var tasks []*task
 	free := s.free()
@@ -76,7 +77,8 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 		t.add(s, b)
 		delete(free, b)
 	}
-	if t.style == replan || t.style == remix {
+	// A board is most often dropped for nothing, sometimes for others.
+	if t.style == replan || t.style == remix || t.style == squeeze && t.rng.Intn(4) == 0 {
 		s.addUnused(t, free)
 	}
 	return t
@@ -93,11 +95,14 @@ func (s *search) newTask(i *island) *task {
 const wholeEvery = 8
 
 // wholeTasks plan the whole job, each at other chances.
-func (s *search) wholeTasks() []*task {
+func (s *search) wholeTasks(round int) []*task {
 	var tasks []*task
 	for k := range tasksARound {
 		t := s.newTask(s.islands[k%len(s.islands)])
 		copy(t.wanted, t.short)
+		if len(s.islands) > 1 && k%2 == round/wholeEvery%2 {
+			t.style = pack
+		}
 		for _, b := range s.usable {
 			t.add(s, b)
 		}
@@ -162,6 +167,8 @@ func (w *worker) plan(t *task, values []float64) *answer {
 		return w.recombine(t, values)
 	case squeeze:
 		return w.squeeze(t, values)
+	case pack:
+		return w.packAll(t, t.order(), prices(w.p, shaken(values, t.rng), t.short))
 	}
 	return w.repair(t, values)
 }
@@ -169,17 +176,23 @@ func (w *worker) plan(t *task, values []float64) *answer {
 // squeezeWork bounds what is spent on packing one board within limits.
 const squeezeWork = 200_000
 
-// squeeze plans the task without its first board: one board after the other is
-// packed as full as it goes, at values so high that no offcut is worth a piece.
+// squeeze plans the task without its first board, at values so high that no
+// offcut is worth a piece.
 func (w *worker) squeeze(t *task, values []float64) *answer {
 	if len(t.boards) < 2 {
 		return nil
 	}
+	order := slices.DeleteFunc(t.order(), func(k int) bool { return k == 0 })
+	return w.packAll(t, order, prices(w.p, shaken(dear(values), t.rng), t.short))
+}
+
+// packAll packs the boards of a task one after the other, each as well as it
+// goes within what is left.
+func (w *worker) packAll(t *task, order []int, price []column.Value) *answer {
 	a := &answer{cuts: make([]*column.Cut, len(t.boards)), left: slices.Clone(t.wanted)}
-	price := prices(w.p, shaken(dear(values), t.rng), t.short)
-	for _, k := range t.order() {
-		if k == 0 || !wants(a.left) {
-			continue
+	for _, k := range order {
+		if !wants(a.left) {
+			break
 		}
 		if w.stop() {
 			return nil

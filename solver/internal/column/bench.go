@@ -5,6 +5,9 @@ import "slices"
 // Bench is where one goroutine prices boards: scratch that is used again from
 // one board to the next. The zero Bench is ready to use.
 type Bench struct {
+	// Runs counts how often the whole programme has run.
+	Runs int
+
 	w     *Board
 	price []Value // by row of the bill
 

@@ -44,6 +44,7 @@ func (b *Bench) Best(w *Board, price []Value) Column {
 // prepare runs the whole programme.
 func (b *Bench) prepare(w *Board, price []Value) {
 	b.w = w
+	b.Runs++
 	b.cells = room(b.cells, len(w.profiles)+1)
 	b.rows = room(b.rows, len(w.profiles))
 	b.setPrices(price)
@@ -70,7 +71,7 @@ func (b *Bench) crosscuts() {
 		if i > w.x.n {
 			continue
 		}
-		if w.startOK[i] && (i == 0 || b.best[i] > b.best[i-1] || w.cfg.MostStarts == 0) {
+		if w.startOK[i] && (i == 0 || b.best[i] > b.best[i-1] || w.exact()) {
 			b.boardOffcuts(i)
 		}
 		if len(starts) > 0 && starts[0] == i {
@@ -121,7 +122,7 @@ func (b *Bench) blanksFrom(a int) {
 // alike reports whether blanks of one length are worth the same wherever they
 // start: a board without defects and taper, and every start and end allowed.
 func (w *Board) alike() bool {
-	return w.cfg.MostStarts == 0 && len(w.grown) == 0 && !w.slants()
+	return w.exact() && len(w.grown) == 0 && !w.slants()
 }
 
 func (b *Bench) fillRows(be blankEnds) {
@@ -173,7 +174,7 @@ func (b *Bench) boardOffcuts(i int) {
 		return
 	}
 	n := len(b.best) - 1
-	if w.cfg.MostStarts == 0 {
+	if w.exact() {
 		for e := i + 1; e <= w.x.n; e++ {
 			if w.endOK[e] && w.x.at(e) < w.wood.Length {
 				b.boardOffcut(i, w.x.at(e), w.x.up(w.x.at(e)+w.shop.CrosscutKerf))

@@ -37,7 +37,7 @@ func (b *Bench) setCells(id int) {
 	t := &w.thicks[w.strips[p.strip].thick]
 	cv := &b.cells[id]
 	cv.span = 1
-	if p.slanted && w.cfg.MostStarts == 0 {
+	if p.slanted && w.exact() {
 		cv.span = w.y.up(w.strips[p.strip].height) + 2
 	}
 	cv.zones = room(cv.zones, len(t.classes))

@@ -29,3 +29,6 @@ func Exact() Config { return Config{InnerOffcuts: true, RoughRips: true} }
 func Quick() Config {
 	return Config{MostX: 1600, MostY: 400, MostStarts: 6, MostHeights: 16}
 }
+
+// exact reports whether every position is tried.
+func (w *Board) exact() bool { return w.cfg.MostStarts == 0 }

@@ -15,7 +15,7 @@ func (w *Board) setCuts() {
 		w.startOK[i] = i == 0 || !w.metalIn(layout.Span{Lo: at - w.shop.CrosscutKerf, Hi: at})
 		w.endOK[i] = at == w.wood.Length || !w.metalIn(layout.Span{Lo: at, Hi: at + w.shop.CrosscutKerf})
 	}
-	if w.cfg.MostStarts == 0 {
+	if w.exact() {
 		for i := w.first(); i <= w.last(); i++ {
 			w.starts, w.ends = append(w.starts, i), append(w.ends, i)
 		}
@@ -38,7 +38,7 @@ func (w *Board) last() int  { return w.x.down(w.wood.Length - w.shop.EndTrim) }
 // beside defects stay, the others are drawn from those at which a blank before
 // could hold a sum of part lengths.
 func (w *Board) WithCuts(rng *rand.Rand) *Board {
-	if w.cfg.MostStarts == 0 {
+	if w.exact() {
 		return w
 	}
 	v := *w

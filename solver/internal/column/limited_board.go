@@ -116,7 +116,7 @@ func (s *limited) boardOffcuts(c *chain, i, n int) {
 	if w.measure.rate == 0 {
 		return
 	}
-	if w.cfg.MostStarts == 0 {
+	if w.exact() {
 		for e := i + 1; e <= w.x.n; e++ {
 			if w.endOK[e] && w.x.at(e) < w.wood.Length {
 				s.boardOffcut(c, i, w.x.up(w.x.at(e)+w.shop.CrosscutKerf), w.x.at(e))
@@ -139,6 +139,6 @@ func (s *limited) boardOffcut(c *chain, i, next int, x2 layout.Length) {
 		return
 	}
 	a := offcutArc(w.x.at(i), x2, w.measure.worth(clean.X1, clean.X2, clean.Y1, clean.Y2))
-	a.anew = w.cfg.MostStarts > 0
+	a.anew = !w.exact()
 	c.step(a, i, next)
 }

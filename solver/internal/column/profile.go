@@ -133,7 +133,7 @@ func (w *Board) setProfiles() {
 				continue
 			}
 			p := w.newProfile(s, j)
-			p.coarse = w.cfg.MostStarts > 0 && !p.clear
+			p.coarse = !w.exact() && !p.clear
 			key := w.profileKey(&p)
 			id, ok := known[key]
 			if !ok {

@@ -110,7 +110,7 @@ func (b *Bench) roughRun(be blankEnds, k int) Value {
 		if j > 0 && b.rough.v[j-1] >= b.rough.v[j] {
 			b.rough.v[j], b.rough.from[j] = b.rough.v[j-1], roughStep{prev: j - 1}
 		}
-		if j > w.y.n || j > 0 && !b.roughKerfOK(be, k, w.y.at(j)-w.shop.RoughRipKerf) {
+		if j > w.y.n || !w.roughStart(j) || j > 0 && !b.roughKerfOK(be, k, w.y.at(j)-w.shop.RoughRipKerf) {
 			continue
 		}
 		b.roughOffcuts(be, k, j)
@@ -139,11 +139,29 @@ func (b *Bench) roughPush(j int, s roughStep, v Value) {
 	}
 }
 
+// roughStart reports whether a rough piece may start at position j: anywhere
+// where all positions are tried, otherwise at the reference edge and beyond
+// metal.
+func (w *Board) roughStart(j int) bool {
+	return w.exact() || j == 0 || slices.ContainsFunc(w.metal, func(m layout.Rect) bool {
+		return j == w.y.up(max(0, m.Y2)+w.shop.RoughRipKerf)
+	})
+}
+
 // roughEnds lists the positions across at which a rough piece from y1 may end: the
-// grid and the far edge.
+// grid, or what lies just before metal, and the far edge.
 func (b *Bench) roughEnds(y1 layout.Length) []layout.Length {
 	w := b.w
 	var ends []layout.Length
+	if !w.exact() {
+		for _, m := range w.metal {
+			if y2 := w.y.at(max(0, w.y.down(m.Y1-w.shop.RoughRipKerf))); y2 > y1 {
+				ends = append(ends, y2)
+			}
+		}
+		slices.Sort(ends)
+		return append(slices.Compact(ends), w.wood.FullWidth())
+	}
 	for j := w.y.down(y1) + 1; j <= w.y.n; j++ {
 		ends = append(ends, w.y.at(j))
 	}
