@@ -17,22 +17,16 @@ type sideTag struct {
 }
 
 func (v *blankView) title() float64 {
-	text := fmt.Sprintf("Blank %s: plane to %s, at least %s wide, %s long",
-		v.blank.Name, v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
-	if v.wood != v.blank.Usable {
-		text = fmt.Sprintf("Blank %s from %s to %s", v.blank.Name,
-			v.reading(v.wood.X1-v.blank.Usable.X1), v.reading(v.wood.X2-v.blank.Usable.X1))
-		if v.wood.X1 == v.blank.Usable.X1 {
-			text += fmt.Sprintf(": plane to %s, at least %s wide, %s long",
-				v.reading(v.blank.Thickness), v.reading(v.down(v.blank.LeastWidth)), v.reading(v.blank.Usable.Length()))
-		}
-	}
 	s := style{titleCap, true}
-	x := 0.0
+	text, x := "Blank "+v.blank.Name, 0.0
+	if v.wood != v.blank.Usable {
+		text += fmt.Sprintf(" from %s to %s", v.reading(v.wood.X1-v.blank.Usable.X1), v.reading(v.wood.X2-v.blank.Usable.X1))
+	}
 	for _, st := range v.list {
 		if st.Operation == steps.True && v.wood.X1 == v.blank.Usable.X1 {
 			v.badge(st.Number, 0, 1)
 			x = v.types.badgeWidth(st.Number) + 2
+			text += fmt.Sprintf(": plane to %s, %s, %s", v.reading(v.blank.Thickness), v.tapeWide(st.OffTape), v.tapeLong(st.OffTape))
 		}
 	}
 	return v.lines(text, x, titleCap+1, v.width()-x, s) + 2.5

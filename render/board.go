@@ -36,6 +36,8 @@ type boardSheet struct {
 	shop  *layout.Shop
 	work  *steps.Sheet
 	board *layout.Board
+	// current is the blank that the pages are about, empty for the rough cuts.
+	current string
 }
 
 func (d *boardSheet) draw() {
@@ -44,22 +46,36 @@ func (d *boardSheet) draw() {
 	d.put(d.assumptions())
 	d.add(d.wholeBoard(), 0)
 	for _, run := range d.runs() {
-		if run[0].Blank == "" {
+		d.current = run[0].Blank
+		if d.current == "" {
 			d.list(roughHeading(run), run)
-			continue
+		} else {
+			d.blankWork(run)
 		}
-		blank := d.blankOf(run[0].Blank)
-		drawings := d.blank(blank, run)
-		for i, b := range drawings {
-			after := 0.0
-			if i == len(drawings)-1 {
-				after = tableHead + 2*rowHeight
-			}
-			d.add(b, after)
-		}
-		d.list("", run)
 	}
 }
+
+// blankWork draws a blank and lists its steps: on one sheet when they fit there.
+func (d *boardSheet) blankWork(run []steps.Step) {
+	drawings := d.blank(d.blankOf(run[0].Blank), run)
+	last := len(drawings) - 1
+	list := d.listHeight("", run)
+	for i, b := range drawings {
+		after := 0.0
+		if i == last {
+			after = list
+			if b.height+list > d.wholePage() {
+				after = tableHead + 2*rowHeight
+			}
+		}
+		d.add(b, after)
+	}
+	d.list("", run)
+}
+
+// wholePage is the height between the head of a page after the first and its
+// foot.
+func (d *boardSheet) wholePage() float64 { return d.bottom() - margin - d.runningHead().height }
 
 func roughHeading(run []steps.Step) string {
 	if run[0].Operation == steps.RoughRip {

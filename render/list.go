@@ -16,7 +16,7 @@ const (
 
 	numberColumn = 6.5
 	pieceColumn  = 18.5
-	doColumn     = 47.0
+	doColumn     = 44.0
 	setColumn    = 96.0
 	offColumn    = 124.0
 	leftColumn   = 199.0
@@ -47,6 +47,20 @@ func (d *boardSheet) list(heading string, list []steps.Step) {
 		i += len(group)
 	}
 	d.y += 3
+}
+
+// listHeight is the height of a list of steps on one page.
+func (d *boardSheet) listHeight(heading string, list []steps.Step) float64 {
+	h := d.listHead(heading).height
+	for len(list) > 0 {
+		group := d.group(list)
+		h += d.warning(group).height
+		for i := range group {
+			h += d.row(&group[i]).height
+		}
+		list = list[len(group):]
+	}
+	return h
 }
 
 func (d *boardSheet) listHead(heading string) *block {
@@ -85,7 +99,7 @@ func (d *boardSheet) warning(group []steps.Step) *block {
 	b := newBlock(d.types)
 	which := fmt.Sprintf("Step %d: ", group[0].Number)
 	if last := group[len(group)-1].Number; last != group[0].Number {
-		which = fmt.Sprintf("Steps %d to %d: ", group[0].Number, last)
+		which = fmt.Sprintf("Steps %d–%d: ", group[0].Number, last)
 	}
 	y := 0.0
 	for _, c := range group[0].Cautions {

@@ -71,17 +71,23 @@ func (d *boardSheet) truing(s *steps.Step) string {
 	case blank.Thickness < d.board.Thickness:
 		todo = append(todo, "plane")
 	default:
-		todo = append(todo, "faces are planed: leave them")
+		todo = append(todo, "leave the planed faces")
 	}
-	if off := blank.Usable.Y1 - blank.Node.Y1; off > 0 {
-		todo = append(todo, held("joint off "+d.reading(off)))
-	} else {
-		todo = append(todo, "reference edge is straight: leave it")
+	joint, square := blank.Usable.Y1-blank.Node.Y1, blank.Usable.X1-blank.Node.X1
+	if joint > 0 {
+		todo = append(todo, held("joint off "+d.reading(joint)))
 	}
-	if off := blank.Usable.X1 - blank.Node.X1; off > 0 {
-		todo = append(todo, held("square "+d.reading(off)+" off")+" the butt")
-	} else {
-		todo = append(todo, "ends are square: leave them")
+	if square > 0 {
+		todo = append(todo, held("square "+d.reading(square)+" off")+" the butt")
 	}
-	return "true: " + strings.Join(todo, ", ")
+	text := "true: " + strings.Join(todo, ", ")
+	switch {
+	case joint == 0 && square == 0:
+		text += "; edge straight, ends square: leave them"
+	case joint == 0:
+		text += "; edge is straight: leave it"
+	case square == 0:
+		text += "; ends are square: leave them"
+	}
+	return text
 }

@@ -88,13 +88,13 @@ func (d *boardSheet) measured(s *steps.Step, id string, t steps.Tape) string {
 
 func (w words) tapeLong(t steps.Tape) string { return held(w.reading(t.Length) + " long") }
 
-// tapeWide is the width, or both where the piece tapers. A tapered edge ends at
+// tapeWide is the width, or those at butt and tip where the piece tapers. A tapered edge ends at
 // no mark: what a rule shows of it is given.
 func (w words) tapeWide(t steps.Tape) string {
 	if t.Butt == t.Tip {
 		return held(w.reading(t.Butt) + " wide")
 	}
-	return held(w.reading(w.down(t.Butt))+" wide at the butt,") + " " + held(w.reading(w.down(t.Tip))+" at the tip")
+	return held(w.reading(w.down(t.Butt)) + " to " + w.reading(w.down(t.Tip)) + " wide")
 }
 
 // remains describes what lies beyond the kerf.

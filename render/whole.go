@@ -37,7 +37,8 @@ func (d *boardSheet) wholeBoard() *block {
 	names := d.types.stagger(words, 0, d.width())
 	b.below(names, y)
 	y += names.height() + 1.6 + textCap
-	note := "Before you cut, chalk on every blank its name, face A, an arrow to the butt, and the reference edge. Reference edge toward you. A black flag on a tape shows the side of the reading on which the saw passes. Crossed out: waste. Light grey: keep."
+	note := "Before you cut: mark face A, an arrow to the butt, and the reference edge on every blank. " +
+		"Black flag: the saw passes on this side of the reading. Crossed out: waste. Light grey: keep."
 	if f.distorted() {
 		note += " Not to scale across."
 	}
