@@ -18,8 +18,9 @@ const (
 )
 
 // blank draws one trued blank with its own tapes, in several drawings one after
-// the other where its pieces are too many to be named in one.
-func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step) []*block {
+// the other where its pieces are too many to be named in one. Most is how tall
+// it may be drawn, in mm.
+func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step, most float64) []*block {
 	u := blank.Usable
 	n := d.drawings(blank)
 	var blocks []*block
@@ -31,7 +32,7 @@ func (d *boardSheet) blank(blank *steps.Blank, list []steps.Step) []*block {
 		if i < n-1 {
 			window.X2 = u.X1 + d.round(u.Length()*layout.Length(i+1)/layout.Length(n))
 		}
-		blocks = append(blocks, d.window(blank, list, window))
+		blocks = append(blocks, d.window(blank, list, window, most))
 	}
 	return blocks
 }
@@ -51,12 +52,12 @@ func (d *boardSheet) drawings(blank *steps.Blank) int {
 // window draws a part of a blank. Words that find no place in the drawing are
 // asked to go outside on a leader; that moves things, so the drawing is made
 // again until every word stands.
-func (d *boardSheet) window(blank *steps.Blank, list []steps.Step, window layout.Rect) *block {
+func (d *boardSheet) window(blank *steps.Blank, list []steps.Step, window layout.Rect, most float64) *block {
 	outside := map[string]bool{}
 	for {
 		v := &blankView{
 			boardSheet: d, blank: blank, list: list, block: newBlock(d.types),
-			outside: outside, wood: window, short: map[string][]string{},
+			outside: outside, wood: window, most: most, short: map[string][]string{},
 		}
 		v.draw()
 		if len(v.failed) == 0 {
@@ -74,6 +75,7 @@ type blankView struct {
 	*block
 	blank   *steps.Blank
 	wood    layout.Rect // the part of the blank that is drawn
+	most    float64     // how tall it may be drawn
 	list    []steps.Step
 	f       frame
 	across  []sideTag // readings of the rips that run the whole length
@@ -93,7 +95,7 @@ func (v *blankView) draw() {
 	u := v.wood
 	wide := v.width() - left - right
 	high := v.highEnough(wide)
-	if most := high / float64(u.Width()) * float64(u.Length()); most < wide && high >= blankMost-1e-9 {
+	if most := high / float64(u.Width()) * float64(u.Length()); most < wide && high >= v.most-1e-9 {
 		wide = max(most, 0.72*wide) // a short blank need not be drawn out
 	}
 	flat := newFrame(u, Box{left, 0, left + wide, high})
@@ -127,6 +129,6 @@ func (v *blankView) highEnough(wide float64) float64 {
 		}
 	}
 	strips := float64(u.Width()) / float64(thinnest)
-	high := min(max(toScale, stripLeast*strips, blankLeast), blankMost)
+	high := min(max(toScale, stripLeast*strips, blankLeast), v.most)
 	return max(high, min(thinLeast*strips, thinMost), sidePitch*float64(max(len(v.across), len(v.last))))
 }

@@ -123,6 +123,7 @@ func (v *blankView) wooden() {
 			v.hatched = append(v.hatched, v.f.box(v.inWood(r)))
 		}
 	}
+	v.goingDefects()
 	v.air(v.boardSheet, v.f)
 	for _, s := range v.list {
 		edge := u.Grow(0, v.shop.RipKerf)

@@ -57,9 +57,9 @@ func (d *boardSheet) draw() {
 
 // blankWork draws a blank and lists its steps: on one sheet when they fit there.
 func (d *boardSheet) blankWork(run []steps.Step) {
-	drawings := d.blank(d.blankOf(run[0].Blank), run)
-	last := len(drawings) - 1
 	list := d.listHeight("", run)
+	drawings := d.fitting(run, list)
+	last := len(drawings) - 1
 	for i, b := range drawings {
 		after := 0.0
 		if i == last {
@@ -71,6 +71,21 @@ func (d *boardSheet) blankWork(run []steps.Step) {
 		d.add(b, after)
 	}
 	d.list("", run)
+}
+
+// fitting draws a blank, lower where that lets its steps stand on the same sheet.
+func (d *boardSheet) fitting(run []steps.Step, list float64) []*block {
+	blank := d.blankOf(run[0].Blank)
+	for _, most := range []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost} {
+		drawings := d.blank(blank, run, most)
+		if len(drawings) > 1 {
+			break
+		}
+		if drawings[0].height+list <= d.wholePage() {
+			return drawings
+		}
+	}
+	return d.blank(blank, run, blankMost)
 }
 
 // wholePage is the height between the head of a page after the first and its

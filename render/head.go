@@ -125,13 +125,26 @@ func (d *boardSheet) assumptions() *block {
 	if d.about() {
 		text = append(text, "~ means about: the place is no mark of the rule, and the nearest is given.")
 	}
-	if s.LengthAllowance > 0 || s.WidthAllowance > 0 || s.ThicknessAllowance > 0 {
-		text = append(text, fmt.Sprintf("Parts are cut over: %s long, %s wide, %s thick.",
-			d.reading(s.LengthAllowance), d.reading(s.WidthAllowance), d.reading(s.ThicknessAllowance)))
+	if over := d.allowances(); len(over) > 0 {
+		text = append(text, "Parts are cut over: "+strings.Join(over, ", ")+".")
 	}
 	y := b.lines(strings.Join(text, " "), 0, textCap+0.5, d.width(), plain())
 	b.height = y + 4
 	return b
+}
+
+// allowances are what parts are cut larger than finished by.
+func (d *boardSheet) allowances() []string {
+	var over []string
+	for _, a := range []struct {
+		by   layout.Length
+		what string
+	}{{d.shop.LengthAllowance, " long"}, {d.shop.WidthAllowance, " wide"}, {d.shop.ThicknessAllowance, " thick"}} {
+		if a.by > 0 {
+			over = append(over, held(d.reading(a.by)+a.what))
+		}
+	}
+	return over
 }
 
 // about reports whether a setting or a size of the sheet is no mark of the rule.

@@ -27,7 +27,7 @@ func (d *boardSheet) list(heading string, list []steps.Step) {
 	for i := 0; i < len(list); {
 		head := d.listHead(heading)
 		group := d.group(list[i:])
-		first := d.row(&list[i])
+		first, _ := d.row(list[i:])
 		warning := d.warning(group)
 		if i == 0 || !d.room(warning.height+first.height) {
 			if i > 0 {
@@ -36,9 +36,9 @@ func (d *boardSheet) list(heading string, list []steps.Step) {
 			d.add(head, warning.height+first.height)
 		}
 		d.put(warning)
-		for j := range group {
-			row := d.row(&group[j])
-			if j > 0 && !d.room(row.height) {
+		for j, n := 0, 0; j < len(group); j += n {
+			var row *block
+			if row, n = d.row(group[j:]); j > 0 && !d.room(row.height) {
 				group = group[:j]
 				break
 			}
@@ -55,8 +55,10 @@ func (d *boardSheet) listHeight(heading string, list []steps.Step) float64 {
 	for len(list) > 0 {
 		group := d.group(list)
 		h += d.warning(group).height
-		for i := range group {
-			h += d.row(&group[i]).height
+		for i, n := 0, 0; i < len(group); i += n {
+			var row *block
+			row, n = d.row(group[i:])
+			h += row.height
 		}
 		list = list[len(group):]
 	}
@@ -88,7 +90,7 @@ func (d *boardSheet) listHead(heading string) *block {
 // group is the run of steps at the head of a list that need the same cautions.
 func (d *boardSheet) group(list []steps.Step) []steps.Step {
 	n := 1
-	for n < len(list) && slices.Equal(list[n].Cautions, list[0].Cautions) {
+	for n < len(list) && (slices.Equal(list[n].Cautions, list[0].Cautions) || folds(&list[n-1], &list[n])) {
 		n++
 	}
 	return list[:n]

@@ -49,7 +49,7 @@ func (v *blankView) keyOf(n *layout.Node) {
 // outsideWords sets, below the drawing, the words of defects and those that
 // found no place in it. It gives the y below them.
 func (v *blankView) outsideWords() float64 {
-	tags := v.defectTags(v.f, v.wood)
+	tags := append(v.defectTags(v.f, v.wood), v.goingTags()...)
 	for _, leaf := range v.blank.Node.Leaves() {
 		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") && v.shows(leaf.Rect) {
 			at := v.f.box(leaf.Rect.Intersect(v.wood))

@@ -7,14 +7,28 @@ import (
 	"sawbill/layout/steps"
 )
 
-// row is one step of the list.
-func (d *boardSheet) row(s *steps.Step) *block {
+// folds reports whether a step only names what the step before it has left, so
+// that it stands in the same row.
+func folds(before, s *steps.Step) bool {
+	return s.NoCut && s.Part != "" && before.Rest == s.Piece && len(s.Cautions) == 0
+}
+
+// row is the first step of a list, and the next one too where that folds into
+// it. It says how many steps it takes.
+func (d *boardSheet) row(list []steps.Step) (*block, int) {
+	s, taken, x := &list[0], 1, leftColumn
 	b := newBlock(d.types)
 	const top = 0.7
 	base := top + (badgeHeight+textCap)/2
 	b.box(Box{0.2, top + 0.3, 0.2 + tickSize, top + 0.3 + tickSize}, White, Black, middleLine)
 	b.badge(s.Number, numberColumn, top)
 	off, left := d.comesOff(s)
+	if len(list) > 1 && folds(s, &list[1]) {
+		taken = 2
+		b.badge(list[1].Number, x, top)
+		x += b.types.badgeWidth(list[1].Number) + 1
+		left = "= " + d.result(&list[1])
+	}
 	bottom := base
 	for _, c := range []struct {
 		x, width float64
@@ -25,13 +39,13 @@ func (d *boardSheet) row(s *steps.Step) *block {
 		{doColumn, setColumn - doColumn, d.operation(s), plain()},
 		{setColumn, offColumn - setColumn, d.reading(s.Setting), d.settingStyle(s)},
 		{offColumn, leftColumn - offColumn, off, plain()},
-		{leftColumn, d.width() - leftColumn, left, plain()},
+		{x, d.width() - x, left, plain()},
 	} {
 		bottom = max(bottom, b.lines(c.text, c.x, base, c.width-2, c.style))
 	}
 	b.height = bottom + 1.5
 	b.line(Point{0, b.height}, Point{d.width(), b.height}, hairline)
-	return b
+	return b, taken
 }
 
 // settingStyle is the largest in which a setting stays on one line.
