@@ -100,7 +100,7 @@ func TestExamplesAreBeaten(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			ours, _, err := Solve(context.Background(), &theirs.Problem, Options{Rounds: 17, Workers: 2})
+			ours, _, err := Solve(context.Background(), &theirs.Problem, Options{Rounds: 24, Workers: 2})
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -92,7 +92,7 @@ func (s *search) newTask(i *island) *task {
 }
 
 // wholeEvery is how often the whole job is planned anew.
-const wholeEvery = 8
+const wholeEvery = 5
 
 // wholeTasks plan the whole job, each at other chances.
 func (s *search) wholeTasks(round int) []*task {
@@ -168,6 +168,9 @@ func (w *worker) plan(t *task, values []float64) *answer {
 	case squeeze:
 		return w.squeeze(t, values)
 	case pack:
+		if t.rng.Intn(2) == 0 {
+			values = dear(values)
+		}
 		return w.packAll(t, t.order(), prices(w.p, shaken(values, t.rng), t.short))
 	}
 	return w.repair(t, values)
