@@ -123,7 +123,7 @@ func (d *boardSheet) assumptions() *block {
 		text = append(text, "No warp marked: taken as flat and straight.")
 	}
 	if d.about() {
-		text = append(text, "~ means about: the place is no mark of the rule, and the nearest is given.")
+		text = append(text, "~ means about: to the nearest mark of the rule.")
 	}
 	if over := d.allowances(); len(over) > 0 {
 		text = append(text, "Parts are cut over: "+strings.Join(over, ", ")+".")

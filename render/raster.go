@@ -44,9 +44,14 @@ func toGreys(m *image.RGBA) *image.Paletted {
 	for i := range greys {
 		tones = append(tones, color.Gray{Y: uint8(i * 255 / (greys - 1))})
 	}
+	var nearest [256]uint8
+	for grey := range nearest {
+		nearest[grey] = uint8((grey*(greys-1) + 127) / 255)
+	}
 	out := image.NewPaletted(m.Bounds(), tones)
+	pix := m.Pix
 	for i := range out.Pix {
-		out.Pix[i] = uint8((int(m.Pix[4*i])*(greys-1) + 127) / 255)
+		out.Pix[i] = nearest[pix[4*i]]
 	}
 	return out
 }
