@@ -12,7 +12,7 @@ import (
 func (d *boardSheet) keeps(s *steps.Step, thickness layout.Length) string {
 	text := "KEEP " + s.Offcut
 	leaf := offcutLeaf(d.work.Plan.Root, s.Offcut)
-	text += ", " + d.cleanSize(leaf) + held(" x "+d.reading(thickness)+" "+d.surface(s))
+	text += ", " + d.cleanSize(leaf) + held(" x "+d.reading(thickness)) + " " + d.surface(s)
 	if with := defectsIn(d.board, leaf.Rect); with != "" {
 		text += ", " + with
 	}
@@ -33,18 +33,18 @@ func (d *boardSheet) cleanSize(leaf *layout.Node) string {
 	return d.size(d.down(clean.Length()), d.down(clean.Width()))
 }
 
-// defectsIn names the defects in a piece, each kind once: with knot and sap.
+// defectsIn names the defects in a piece, each kind once: with knot, sap.
 func defectsIn(b *layout.Board, r layout.Rect) string {
 	var kinds []string
 	seen := map[layout.Kind]bool{}
 	for _, defect := range b.Defects {
 		if defect.Rect.Overlaps(r) && !seen[defect.Kind] {
 			seen[defect.Kind] = true
-			kinds = append(kinds, steps.Word(defect.Kind))
+			kinds = append(kinds, held(steps.Word(defect.Kind)))
 		}
 	}
 	if len(kinds) == 0 {
 		return ""
 	}
-	return held("with " + strings.Join(kinds, " and "))
+	return "with " + strings.Join(kinds, ", ")
 }

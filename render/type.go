@@ -98,7 +98,7 @@ func (t *typesetter) wrap(text string, width float64, s style) []string {
 		for t.width(word, s) > width {
 			n := t.fits(word, width, s)
 			lines = append(lines, word[:n])
-			word = word[n:]
+			word = strings.TrimPrefix(word[n:], string(hold))
 		}
 		line = word
 	}
@@ -118,6 +118,11 @@ func held(text string) string { return strings.ReplaceAll(text, " ", string(hold
 
 // fits is how many bytes of a word, at least one letter, go into a width.
 func (t *typesetter) fits(word string, width float64, s style) int {
+	for i := len(word) - 1; i > 0; i-- { // rather where words were held together
+		if strings.HasPrefix(word[i:], string(hold)) && t.width(word[:i], s) <= width {
+			return i
+		}
+	}
 	_, n := utf8.DecodeRuneInString(word)
 	for i := range word {
 		if i > n && !insideNumber(word, i) && t.width(word[:i], s) <= width {

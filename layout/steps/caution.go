@@ -13,7 +13,7 @@ const (
 	CautionPushStick  Caution = "Narrow rip: push stick or block, riving knife."
 	CautionThin       Caution = "Thin strip: it falls on the side away from the fence, never trapped."
 	CautionThinWanted Caution = "Thin strip: never trapped between fence and blade: mark it, set the fence for what is left, so that it falls away."
-	CautionShort      Caution = "Short: clamp it or cut from a longer one; never hold by hand near the blade; no stop that traps the offcut."
+	CautionShort      Caution = "Short: clamp it or cut from a longer one; no hand near the blade; no length stop that traps the offcut."
 	CautionMetal      Caution = "Metal marked: find it, remove it, check with a detector; until then do not cut there."
 	CautionDust       Caution = "Dust: extraction and a mask; some woods sensitise."
 )
