@@ -78,7 +78,11 @@ func usageFault(c *cli.Context, err error, _ bool) error {
 	if f := new(failure); errors.As(err, &f) {
 		return err
 	}
-	return usageError("%w", err).withHint(seeHelp(c))
+	fault := usageError("%w", err)
+	if strings.Contains(err.Error(), "for flag -time:") {
+		fault = fault.withHint("a time has a unit, such as 2s or 5m")
+	}
+	return fault.withHint(seeHelp(c))
 }
 
 func seeHelp(c *cli.Context) string {

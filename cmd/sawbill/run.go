@@ -27,6 +27,7 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 			"   sawbill plan --stock jobs/toolchest/stock.csv --bill jobs/toolchest/bill.csv --shop jobs/toolchest/shop.toml --job toolchest",
 		Version:         version(),
 		HideHelpCommand: true,
+		Flags:           []cli.Flag{cli.HelpFlag}, // cli leaves it out where help is a command of ours
 		Reader:          stdin,
 		Writer:          stdout,
 		ErrWriter:       stderr,
