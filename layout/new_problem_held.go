@@ -36,6 +36,13 @@ func checkHeld(a about, p *Problem, part *Part) {
 	}
 }
 
+// CouldHold reports whether a board, whether or not it takes part, could give
+// part by species, marks and size. Defects, and what else is cut from the
+// board, are left out.
+func (p *Problem) CouldHold(part *Part, b *Board) bool {
+	return part.fromBoard(b) && newFit(p.Shop, part, b).holds()
+}
+
 // fromBoard is what Problem.Allows says, whether or not the board takes part.
 func (p *Part) fromBoard(b *Board) bool {
 	everything := Problem{Yard: true}

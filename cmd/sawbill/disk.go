@@ -42,6 +42,19 @@ func replace(path string, write func(io.Writer) error) error {
 	return files.Replace(path, write)
 }
 
+// makeWritable makes a folder where there is none, and tries whether files can
+// be written to it.
+func makeWritable(dir string) error {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return err
+	}
+	f, err := os.CreateTemp(dir, ".try-*")
+	if err != nil {
+		return fmt.Errorf("write to %s: %w", dir, err)
+	}
+	return errors.Join(f.Close(), os.Remove(f.Name()))
+}
+
 // sameProblem reports whether two plans answer the same question: the same
 // shop, stock, bill and yard, as a plan file holds them.
 func sameProblem(a, b *layout.Plan) (bool, error) {

@@ -111,12 +111,13 @@ func eachBoard(plan *layout.Plan) []*layout.BoardPlan {
 	return boards
 }
 
-// drawForm draws a sheet to pencil a rack into.
+// drawForm draws a sheet to pencil a rack into, to a file whose name ends in
+// .png, however that is spelt, and its further pages beside it.
 func drawForm(c *cli.Context, path string, o render.Options) error {
 	pages, err := render.RackForm(o)
 	if err != nil {
 		return err
 	}
-	stem := strings.TrimSuffix(path, ".png")
+	stem := strings.TrimSuffix(path, filepath.Ext(path))
 	return writePages(c, pages, func(page int) string { return pageFile(stem, page) })
 }

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -19,18 +18,16 @@ import (
 // job is the folder that holds the plan of one job and its drawings.
 type job struct{ dir string }
 
-// openJob makes sure, before anybody thinks, that the plan in the folder, if
-// there is one, can be read: what cannot be read cannot be judged, and is not
-// overwritten. A folder that is not there is made.
+// openJob makes sure, before anybody thinks, that the folder can be written and
+// that the plan in it, if there is one, can be read: what cannot be read cannot
+// be judged, and is not overwritten. A folder that is not there is made.
 func openJob(dir string) (job, error) {
 	j := job{dir}
-	if _, err := j.former(); err != nil {
+	if err := makeWritable(dir); err != nil {
 		return j, err
 	}
-	if err := os.MkdirAll(dir, 0o755); err != nil {
-		return j, inputError(err)
-	}
-	return j, nil
+	_, err := j.former()
+	return j, err
 }
 
 func (j job) planPath() string { return filepath.Join(j.dir, "plan.json") }
@@ -81,11 +78,18 @@ func shortOf(plan *layout.Plan) error {
 	}
 	err := fmt.Errorf("%s of %d missing", count(missingPieces(plan), "piece"), wantedPieces(plan))
 	short := &failure{class: partsShort, err: err}
-	yard := slices.ContainsFunc(plan.Problem.Stock, func(b layout.Board) bool { return b.Source == layout.Yard })
-	if yard && !plan.Problem.Yard {
+	if !plan.Problem.Yard && slices.ContainsFunc(plan.Missing, func(m layout.Missing) bool { return yardHolds(&plan.Problem, m.Part) }) {
 		return short.withHint("boards of the yard may be bought with --yard")
 	}
 	return short.withHint("give it longer with --time, or add boards to the stock")
+}
+
+// yardHolds reports whether a board of the yard could give a part.
+func yardHolds(p *layout.Problem, name string) bool {
+	part := p.Part(name)
+	return part != nil && slices.ContainsFunc(p.Stock, func(b layout.Board) bool {
+		return b.Source == layout.Yard && p.CouldHold(part, &b)
+	})
 }
 
 // checkPlan lists on standard output what is wrong with a plan.

@@ -3,6 +3,9 @@ package main
 import (
 	"fmt"
 	"io"
+	"path/filepath"
+	"slices"
+	"strings"
 	"text/tabwriter"
 
 	"github.com/urfave/cli/v2"
@@ -35,24 +38,27 @@ func runRack(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
+	form := c.Path("form")
+	if form != "" && !strings.EqualFold(filepath.Ext(form), ".png") {
+		return usageError("--form %q: want a name that ends in .png", form)
+	}
 	rack, err := loadRack(c)
 	if err != nil {
 		return err
 	}
 	printTally(c.App.Writer, rack.Shop, rack.Boards)
 	printSuspicions(c.App.Writer, rack.Shop, rack.Boards)
-	if c.Path("form") == "" {
+	if form == "" {
 		return nil
 	}
-	return drawForm(c, c.Path("form"), o)
+	return drawForm(c, form, o)
 }
 
-// printTally is a table with a row for each species and thickness, and a total.
+// printTally is a table with a row for each species and thickness, and totals.
 func printTally(w io.Writer, shop *layout.Shop, boards []layout.Board) {
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	measure := measureOf(shop)
 	fmt.Fprintf(t, "species\tthickness\tfinishes to\tboards\t%s\t%10s\t%5s\n", measure.heads, "worth", "clear")
-	total := layout.TallyGroup{Species: "all", Volume: new(layout.Volume)}
 	say := func(l layout.Length) string { return l.Format(shop.Units, shop.Fraction) }
 	row := func(g *layout.TallyGroup, thickness, finishes string) {
 		fmt.Fprintf(t, "%s\t%s\t%s\t%6d\t%s\t%10s\t%4.0f%%\n", g.Species, thickness, finishes,
@@ -60,6 +66,33 @@ func printTally(w io.Writer, shop *layout.Shop, boards []layout.Board) {
 	}
 	for _, g := range layout.Tally(shop, boards) {
 		row(&g, say(g.Thickness)+" "+g.Faces.String(), say(g.Finishes))
+	}
+	for _, total := range totals(shop, boards) {
+		row(&total, "", "")
+	}
+	t.Flush()
+	if why := unpriced(shop, boards); why != "" {
+		fmt.Fprintln(w, why)
+	}
+}
+
+// totals sums all boards, and apart from them those that are not on the rack or
+// not to be cut. A total of no boards is left out.
+func totals(shop *layout.Shop, boards []layout.Board) []layout.TallyGroup {
+	from := func(source layout.Source) []layout.Board {
+		return slices.DeleteFunc(slices.Clone(boards), func(b layout.Board) bool { return b.Source != source })
+	}
+	all := []layout.TallyGroup{
+		sum("all", layout.Tally(shop, boards)),
+		sum("of these on hold", layout.Tally(shop, from(layout.Hold))),
+		sum("of these at the yard", layout.Tally(shop, from(layout.Yard))),
+	}
+	return slices.DeleteFunc(all, func(g layout.TallyGroup) bool { return len(g.Boards) == 0 })
+}
+
+func sum(name string, groups []layout.TallyGroup) layout.TallyGroup {
+	total := layout.TallyGroup{Species: name, Volume: new(layout.Volume)}
+	for _, g := range groups {
 		total.Boards = append(total.Boards, g.Boards...)
 		total.Volume.Add(g.Volume, 1)
 		total.Trade += g.Trade
@@ -67,10 +100,7 @@ func printTally(w io.Writer, shop *layout.Shop, boards []layout.Board) {
 		total.Clear += g.Clear
 		total.Area += g.Area
 	}
-	if len(boards) > 0 {
-		row(&total, "", "")
-	}
-	t.Flush()
+	return total
 }
 
 // measure is how a shop measures wood: the heads of the columns, and their

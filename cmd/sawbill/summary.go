@@ -15,7 +15,7 @@ import (
 func printSummary(w io.Writer, p *layout.Plan) {
 	fmt.Fprintf(w, "job %s, revision %d, check word %s\n", p.Job, p.Revision, steps.CheckWord(p))
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	fmt.Fprintf(t, "cost\t%s\n", p.Totals.Cost.Cents())
+	fmt.Fprintf(t, "cost\t%s\n", costOf(p))
 	fmt.Fprintf(t, "proof\t%s\n", proof(p.Totals))
 	if p.Totals.Yield != nil {
 		fmt.Fprintf(t, "yield\t%.1f%% of the wood becomes parts\n", 100**p.Totals.Yield)
@@ -31,6 +31,15 @@ func printSummary(w io.Writer, p *layout.Plan) {
 	if len(p.Boards) > 0 {
 		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
 	}
+}
+
+// costOf is the cost of a plan, with what it counts in where that is not money.
+func costOf(p *layout.Plan) string {
+	cost := p.Totals.Cost.Cents()
+	if why := unpriced(p.Problem.Shop, p.Problem.Stock); why != "" {
+		cost += " (" + why + ")"
+	}
+	return cost
 }
 
 // proof says how close to the best the plan is known to be.
