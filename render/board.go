@@ -76,7 +76,7 @@ func (d *boardSheet) blankWork(run []steps.Step) {
 // fitting draws a blank, lower where that lets its steps stand on the same sheet.
 func (d *boardSheet) fitting(run []steps.Step, list float64) []*block {
 	blank := d.blankOf(run[0].Blank)
-	for _, most := range []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost} {
+	for _, most := range []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost, 0.4 * blankMost} {
 		drawings := d.blank(blank, run, most)
 		if len(drawings) > 1 {
 			break

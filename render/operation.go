@@ -67,7 +67,7 @@ func (d *boardSheet) truing(s *steps.Step) string {
 	var todo []string
 	switch {
 	case d.board.Faces == layout.FacesRough:
-		todo = append(todo, "flatten a face, plane")
+		todo = append(todo, "flatten, plane")
 	case blank.Thickness < d.board.Thickness:
 		todo = append(todo, "plane")
 	default:
@@ -83,11 +83,11 @@ func (d *boardSheet) truing(s *steps.Step) string {
 	text := "true: " + strings.Join(todo, ", ")
 	switch {
 	case joint == 0 && square == 0:
-		text += "; edge straight, ends square: leave them"
+		text += "; leave the straight edge, the square ends"
 	case joint == 0:
-		text += "; edge is straight: leave it"
+		text += "; leave the straight edge"
 	case square == 0:
-		text += "; ends are square: leave them"
+		text += "; leave the square ends"
 	}
 	return text
 }

@@ -78,9 +78,9 @@ func TestTruingSaysHowMuchGoes(t *testing.T) {
 		faces layout.Faces
 		want  string
 	}{
-		{layout.EdgesRough, layout.FacesRough, "true: flatten a face, plane, joint off 1/8, square 1/4 off the butt"},
-		{layout.EdgesOne, layout.FacesRough, "true: flatten a face, plane; edge straight, ends square: leave them"},
-		{layout.EdgesBoth, layout.FacesPlaned, "true: plane; edge straight, ends square: leave them"},
+		{layout.EdgesRough, layout.FacesRough, "true: flatten, plane, joint off 1/8, square 1/4 off the butt"},
+		{layout.EdgesOne, layout.FacesRough, "true: flatten, plane; leave the straight edge, the square ends"},
+		{layout.EdgesBoth, layout.FacesPlaned, "true: plane; leave the straight edge, the square ends"},
 	} {
 		shop := layout.DefaultShop(layout.Inches)
 		b := board("B1", 6*in, 60*in)

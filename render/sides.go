@@ -135,10 +135,16 @@ func (v *blankView) inPiece(s *steps.Step) {
 	}
 	area := v.f.box(s.Wood.Intersect(v.wood)).grow(-0.5)
 	w := v.types.badgeWidth(s.Number)
-	for x := area.X1; x+w <= area.X2; x++ {
-		if at, ok := v.place(Box{x, area.Y1, x + w, area.Y2}, w, badgeHeight); ok {
-			v.badge(s.Number, at.X, at.Y)
-			return
+	n := len(v.taken)
+	for _, keepOff := range [][]Box{v.hatched, nil} {
+		for x := area.X1; x+w <= area.X2; x++ {
+			v.taken = append(v.taken, keepOff...)
+			at, ok := v.place(Box{x, area.Y1, x + w, area.Y2}, w, badgeHeight)
+			v.taken = v.taken[:n]
+			if ok {
+				v.badge(s.Number, at.X, at.Y)
+				return
+			}
 		}
 	}
 	v.failed = append(v.failed, name)
