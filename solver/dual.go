@@ -42,7 +42,7 @@ func (s *search) settle(target float64) {
 }
 
 // rounds is how many rounds are spent, fewer when there are many boards.
-func (d *dual) rounds(boards int) int { return min(50, 4000/max(1, boards)) }
+func (d *dual) rounds(boards int) int { return max(1, min(50, 2500/max(1, boards))) }
 
 func (d *dual) round(boards []int, target float64) {
 	s := d.s
@@ -53,6 +53,9 @@ func (d *dual) round(boards []int, target float64) {
 		lower += v * float64(s.p.Bill[i].Quantity)
 	}
 	found := s.priceAll(boards, price)
+	if found == nil {
+		return
+	}
 	appeal := make([]float64, len(s.p.Stock))
 	for k, b := range boards {
 		cost := float64(column.FromMoney(s.p.Stock[b].Cost))

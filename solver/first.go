@@ -12,13 +12,25 @@ import (
 // what its wood costs, short boards before long ones, and cut where that gives
 // fair value; what is then still missing is cut from the boards passed over.
 func (s *search) first() *state {
+	return s.construct(func(a, b int) int {
+		x, y := &s.p.Stock[a], &s.p.Stock[b]
+		return cmp.Or(cmp.Compare(s.dearness(a), s.dearness(b)), cmp.Compare(x.Length, y.Length))
+	}, fairAtFirst)
+}
+
+// second makes another plan in the same way at settled values, the more
+// appealing boards first.
+func (s *search) second() *state {
+	return s.construct(func(a, b int) int { return cmp.Compare(s.appeal[b], s.appeal[a]) }, fairWhenSettled)
+}
+
+// construct cuts boards in an order, those first that give at least fair value
+// for money.
+func (s *search) construct(order func(a, b int) int, fair float64) *state {
 	st := newState(s.p)
 	price := prices(s.p, s.values, st.missing)
 	boards := slices.Clone(s.usable)
-	slices.SortStableFunc(boards, func(a, b int) int {
-		x, y := &s.p.Stock[a], &s.p.Stock[b]
-		return cmp.Or(cmp.Compare(s.dearness(a), s.dearness(b)), cmp.Compare(x.Length, y.Length))
-	})
+	slices.SortStableFunc(boards, order)
 	w := s.workers[0]
 	var passed []int
 	var spare []*column.Cut
@@ -38,9 +50,13 @@ func (s *search) first() *state {
 	return st
 }
 
-// fair is the value for money at which the first plan cuts a board: with values
-// marked up by half, this is about the usual waste.
-const fair = 0.9
+// The value for money at which a board is cut. Start values are marked up by
+// half, so the first is about the usual waste; at settled values hardly any board
+// gives more than it costs.
+const (
+	fairAtFirst     = 0.9
+	fairWhenSettled = 0.6
+)
 
 // useSpare cuts boards that were passed over while they still make something
 // that is missing.

@@ -14,12 +14,18 @@ func (s *search) solve(tasks []*task) []*answer {
 	return answers
 }
 
-// priceAll finds a good column for every board, with any number of copies.
+// priceAll finds a good column for every board, with any number of copies; nil
+// when stopped.
 func (s *search) priceAll(boards []int, price []column.Value) []column.Cut {
 	found := make([]column.Cut, len(boards))
 	s.each(len(boards), func(w *worker, k int) {
-		found[k] = w.bench.Counted(s.swift.board(boards[k]), price)
+		if !w.stop() {
+			found[k] = w.bench.Counted(s.swift.board(boards[k]), price)
+		}
 	})
+	if s.workers[0].stop() {
+		return nil
+	}
 	return found
 }
 

@@ -54,6 +54,17 @@ func (s *search) settleIslands(first *state) {
 	s.best = first.copy()
 }
 
+// improve starts every island again from a plan if it is better than the best,
+// and reports whether it is.
+func (s *search) improve(st *state) bool {
+	if st.score().Compare(s.best.score()) >= 0 {
+		return false
+	}
+	s.islands = nil
+	s.settleIslands(st)
+	return true
+}
+
 // ferry lets the worst island start again from the best plan.
 func (s *search) ferry() {
 	if len(s.islands) == 1 {
@@ -70,7 +81,7 @@ const tasksARound = 4
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
-		swift: newPricer(p, swift()), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
+		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
 		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
 	s.values, s.appeal = slices.Clone(s.start), make([]float64, len(p.Stock))
@@ -83,11 +94,17 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	return s
 }
 
-// swift is a configuration for the first plan of a large job: mostly one long
-// blank a board, in about a thousandth of a second.
-func swift() column.Config {
+// swift is a configuration for the first plan of a job of so many boards: mostly
+// one long blank a board, in about a thousandth of a second, or where there are
+// very many boards in a third of that.
+func swift(boards int) column.Config {
+	if boards > manyBoards {
+		return column.Config{MostX: 400, MostY: 200, MostStarts: 1, MostHeights: 8}
+	}
 	return column.Config{MostX: 800, MostY: 300, MostStarts: 3, MostHeights: 12}
 }
+
+const manyBoards = 300
 
 // fine is a configuration for cutting one board over again.
 func fine() column.Config {
@@ -119,7 +136,7 @@ func (s *search) round(n int) bool {
 	return better
 }
 
-// slack is how much dearer than its best plan an island may become, in
+// slack is how much dearer than its best plan one of several islands may become, in
 // thousandths, so that the search can leave a valley (record-to-record travel:
 // Dueck 1993).
 const slack = 6
@@ -140,7 +157,7 @@ func (s *search) take(t *task, a *answer) {
 		return
 	case c == 0:
 		dearer := t.cost(s.p, a.cuts) - t.cost(s.p, t.before)
-		if dearer > 0 && now.cost()+dearer > best+best/1000*slack {
+		if dearer > 0 && (len(s.islands) == 1 || now.cost()+dearer > best+best/1000*slack) {
 			return
 		}
 	}

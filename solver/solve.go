@@ -64,6 +64,12 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 	}
 	s.improved(0, best)
 	s.settle(s.best.netValue())
+	if s.improve(s.second()) {
+		if best, err = s.passed(s.best); err != nil {
+			return nil, Stopped, err
+		}
+		s.improved(0, best)
+	}
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:

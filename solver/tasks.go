@@ -36,7 +36,7 @@ func pickers() []picker {
 // tasks draws the tasks of a round: on one island several, and no board is in
 // two of them; on several islands one each.
 func (s *search) tasks(round int) []*task {
-	if round%wholeEvery == 1 {
+	if round%wholeEvery == 1 && len(s.usable) <= mostWhole {
 		return s.wholeTasks(round)
 	}
 	var tasks []*task
@@ -93,6 +93,9 @@ func (s *search) newTask(i *island) *task {
 
 // wholeEvery is how often the whole job is planned anew.
 const wholeEvery = 5
+
+// mostWhole is the most boards of a job that is planned anew as a whole.
+const mostWhole = 60
 
 // wholeTasks plan the whole job, each at other chances.
 func (s *search) wholeTasks(round int) []*task {
