@@ -16,6 +16,7 @@ func NewProblem(shop *Shop, stock []Board, bill []Part, yard bool) (*Problem, Co
 	checkShop(&cs, shop)
 	p := &Problem{Shop: shop, Yard: yard}
 	p.Stock = newStock(&cs, shop, stock)
+	checkPriced(&cs, shop, stock)
 	p.Bill = newBill(&cs, shop, bill)
 	checkTogether(&cs, p)
 	cs = append(cs, Unsupported(shop, stock, bill)...)
@@ -31,6 +32,7 @@ func NewStock(shop *Shop, stock []Board) ([]Board, Complaints) {
 	var cs Complaints
 	checkShop(&cs, shop)
 	checked := newStock(&cs, shop, stock)
+	checkPriced(&cs, shop, stock)
 	cs = append(cs, Unsupported(shop, stock, nil)...)
 	if cs.Err() != nil {
 		return nil, cs

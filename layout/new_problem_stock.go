@@ -1,6 +1,8 @@
 package layout
 
 import (
+	"maps"
+	"slices"
 	"strings"
 	"unicode"
 )
@@ -92,6 +94,20 @@ func checkCost(a about, shop *Shop, b *Board) {
 	}
 	if b.Cost < 0 || b.Cost > MaxMoney {
 		a.fault("cost", b.Cost.String(), "want an amount from 0 to "+MaxMoney.String())
+	}
+}
+
+// checkPriced warns of prices for species that no board has, for they may be
+// misspelt.
+func checkPriced(cs *Complaints, shop *Shop, stock []Board) {
+	species, complete := speciesOf(stock)
+	if !complete {
+		return
+	}
+	for _, name := range slices.Sorted(maps.Keys(shop.Price)) {
+		if !slices.ContainsFunc(species, func(s string) bool { return SameSpecies(s, name) }) {
+			about{cs, ShopTable, WholeTable}.warn("price."+name, name, "of which the stock has no board"+didYouMean(name, species))
+		}
 	}
 }
 

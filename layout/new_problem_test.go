@@ -77,6 +77,7 @@ func TestNewProblemComplains(t *testing.T) {
 		}, []string{
 			`stock row 1: cost: is empty, and the shop has prices but none for ash (did you mean "ahs"?): give the board a cost or the species a price`,
 			`stock row 2: cost: is empty, and the shop has prices but none for ash (did you mean "ahs"?): give the board a cost or the species a price`,
+			`shop: price.ahs: found "ahs", of which the stock has no board (did you mean "ash"?)`,
 		}},
 		{"sizes", func(_ *Shop, stock []Board, part *Part) {
 			stock[0].Width, stock[1].Length, part.Thickness = 0, MaxLength+1, -1
@@ -177,6 +178,20 @@ func TestAlternativeSpeciesThatTheStockLacks(t *testing.T) {
 	want := []string{`bill row 1: species: found "lime", of which the stock has no board: want one of ash, elm`}
 	if diff := cmp.Diff(want, tell(cs.Warnings())); p == nil || diff != "" {
 		t.Errorf("problem %v, warnings (-want +got):\n%s", p, diff)
+	}
+}
+
+// A price that no board uses may be misspelt, or for wood that is out of stock.
+func TestPricesOfSpeciesThatTheStockLacks(t *testing.T) {
+	shop := DefaultShop(Inches)
+	shop.Price = map[string]Money{"Ash": Unity, "elm": Unity, "lem": Unity, "poplar": Unity}
+	boards, cs := NewStock(shop, rack())
+	want := []string{
+		`shop: price.lem: found "lem", of which the stock has no board (did you mean "elm"?)`,
+		`shop: price.poplar: found "poplar", of which the stock has no board`,
+	}
+	if diff := cmp.Diff(want, tell(cs.Warnings())); boards == nil || diff != "" {
+		t.Errorf("%d boards, warnings (-want +got):\n%s", len(boards), diff)
 	}
 }
 
