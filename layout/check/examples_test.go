@@ -4,8 +4,6 @@ import (
 	"encoding/json"
 	"os"
 	"path/filepath"
-	"slices"
-	"strings"
 	"testing"
 
 	"sawbill/layout"
@@ -31,16 +29,13 @@ func readExample(t *testing.T, path ...string) *layout.Plan {
 	return p
 }
 
-// The accounts of the examples count kerf, edges and defects as scrap; their
-// parts, planing, offcuts and sum are right.
+// The accounts of the examples count kerf, edges and defects as scrap, which the
+// checker lets pass.
 func TestExamplesPass(t *testing.T) {
 	for _, job := range exampleJobs() {
 		t.Run(job, func(t *testing.T) {
 			for _, v := range Plan(readExample(t, job, "plan.json")) {
-				word, _, _ := strings.Cut(v.What, " ")
-				if v.Rule != "account" || !slices.Contains([]string{"kerf", "edges", "defects", "scrap"}, word) {
-					t.Error(v)
-				}
+				t.Error(v)
 			}
 		})
 	}
