@@ -2,11 +2,9 @@ package render
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"sawbill/layout"
-	"sawbill/layout/steps"
 )
 
 const orientationWidth = 74.0
@@ -75,93 +73,4 @@ func (s *Scene) referenceEdge(wood Box) {
 		x := wood.X1 + part*wood.w()
 		s.polygon([]Point{{x, wood.Y2}, {x - 1.5, wood.Y2 + 2.6}, {x + 1.5, wood.Y2 + 2.6}}, Black, NoInk, 0)
 	}
-}
-
-// runningHead heads the pages after the first: the board, the blank that the
-// page goes on with, and how it lies.
-func (d *boardSheet) runningHead() *block {
-	b := newBlock(d.types)
-	s := style{7, true}
-	for s.cap > textCap && d.types.width(d.board.Mark, s) > 90 {
-		s.cap -= 0.5
-	}
-	const key = 62.0
-	x := b.text(d.types.cut(d.board.Mark, d.width()/3, s), 0, 7.5, s) + 6
-	text := d.board.Species + ", " + d.roughSize()
-	if d.current != "" {
-		text = "blank " + d.current + " · " + text
-	}
-	b.text(d.types.cut(text, d.width()-key-x, plain()), x, 7.5, plain())
-	d.smallKey(b, d.width()-key+2)
-	b.line(Point{0, 11.5}, Point{d.width(), 11.5}, hairline)
-	b.height = 14
-	return b
-}
-
-// smallKey shows how a piece lies: face A up, the butt left, the reference edge
-// toward the reader.
-func (d *boardSheet) smallKey(b *block, x float64) {
-	x = b.text("butt", x, 5.6, plain()) + 1.5
-	wood := Box{x, 1, d.width(), 7.4}
-	b.box(wood, White, Black, middleLine)
-	text := "A up, ref. edge below"
-	b.text(text, wood.X1+(wood.w()-d.types.width(text, plain()))/2, 5.9, plain())
-	b.referenceEdge(wood)
-}
-
-// assumptions are the things that the plan took for granted and a person should
-// know before the first cut.
-func (d *boardSheet) assumptions() *block {
-	b := newBlock(d.types)
-	s := d.shop
-	text := []string{fmt.Sprintf("Kerfs: rip %s, crosscut %s, rough rip %s.",
-		d.reading(s.RipKerf), d.reading(s.CrosscutKerf), d.reading(s.RoughRipKerf))}
-	if s.JointerWidth == 0 || s.PlanerWidth == 0 {
-		text = append(text, "No machine widths given; widest blank "+d.reading(d.up(d.widestBlank()))+".")
-	}
-	if d.board.Bow == 0 && d.board.Crook == 0 && d.board.Cup == 0 && d.board.Twist == 0 {
-		text = append(text, "No warp marked: taken as flat and straight.")
-	}
-	if d.about() {
-		text = append(text, "~ means about: to the nearest mark of the rule.")
-	}
-	if over := d.allowances(); len(over) > 0 {
-		text = append(text, "Parts are cut over: "+strings.Join(over, ", ")+".")
-	}
-	y := b.lines(strings.Join(text, " "), 0, textCap+0.5, d.width(), plain())
-	b.height = y + 4
-	return b
-}
-
-// allowances are what parts are cut larger than finished by.
-func (d *boardSheet) allowances() []string {
-	var over []string
-	for _, a := range []struct {
-		by   layout.Length
-		what string
-	}{{d.shop.LengthAllowance, " long"}, {d.shop.WidthAllowance, " wide"}, {d.shop.ThicknessAllowance, " thick"}} {
-		if a.by > 0 {
-			over = append(over, held(d.reading(a.by)+a.what))
-		}
-	}
-	return over
-}
-
-// about reports whether a setting or a size of the sheet is no mark of the rule.
-func (d *boardSheet) about() bool {
-	return slices.ContainsFunc(d.work.Steps, func(s steps.Step) bool {
-		return slices.ContainsFunc([]layout.Length{
-			s.Setting, s.OffTape.Length, s.RestTape.Length, s.OffSize.Width, s.OffTape.Butt, s.RestTape.Butt,
-		}, func(l layout.Length) bool { return strings.HasPrefix(d.reading(l), "~") })
-	})
-}
-
-// widestBlank is the widest wood that goes over the machines.
-func (d *boardSheet) widestBlank() layout.Length {
-	var widest layout.Length
-	for _, blank := range d.work.Blanks {
-		r := blank.Node.Rect
-		widest = max(widest, min(r.Y2, max(d.board.Far(r.X1), d.board.Far(r.X2)))-r.Y1)
-	}
-	return widest
 }

@@ -110,9 +110,18 @@ func (v *blankView) tapeLine() string {
 	return fmt.Sprintf("Tape: from the %s and the %s of the whole blank. Set the saw by the list", end, edge)
 }
 
+// shared reports whether steps share a reading of the drawing.
+func (v *blankView) shared() bool {
+	return slices.ContainsFunc(v.tape(v.f), func(g tag) bool { return g.more > 0 }) ||
+		slices.ContainsFunc(v.last, func(g sideTag) bool { return g.more > 0 })
+}
+
 // legend closes the drawing.
 func (v *blankView) legend(y float64) {
 	v.notes = append([]string{v.tapeLine()}, v.notes...)
+	if v.shared() {
+		v.notes = append(v.notes, "+1: one more step has this reading")
+	}
 	if v.blank.OpenTip {
 		v.notes = append(v.notes, "Tip end not yet square")
 	}

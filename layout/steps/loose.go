@@ -26,6 +26,14 @@ func Word(k layout.Kind) string {
 	return string(k)
 }
 
+// withArticle is the word for a kind in a sentence: a shake, but bark.
+func withArticle(k layout.Kind) string {
+	if k == layout.Bark {
+		return Word(k)
+	}
+	return "a " + Word(k)
+}
+
 // looseNear has a caution for each defect in a blank that a machine could tear
 // out.
 func (w *worker) looseNear(p piece) []Caution {
@@ -34,8 +42,8 @@ func (w *worker) looseNear(p piece) []Caution {
 	for _, d := range w.board.Defects {
 		if r := d.Rect.Intersect(wood); Flies(d.Kind) && !r.Empty() {
 			list = append(list, Caution(fmt.Sprintf(
-				"Here lies a %s, %s, %s: cut it out first or do not machine this face; stand aside.",
-				Word(d.Kind), w.acrossPlace(r, wood), w.alongPlace(r, wood))))
+				"Here lies %s, %s, %s: cut it out first or do not machine this face; stand aside.",
+				withArticle(d.Kind), w.acrossPlace(r, wood), w.alongPlace(r, wood))))
 		}
 	}
 	return list
@@ -58,7 +66,7 @@ func (w *worker) looseInCut(s *Step, p piece) []Caution {
 			place = w.alongPlace(r, wood)
 		}
 		list = append(list, Caution(fmt.Sprintf(
-			"The cut passes a %s, %s: wedge, knock out or tape it first; stand aside.", Word(d.Kind), place)))
+			"The cut passes %s, %s: wedge, knock out or tape it first; stand aside.", withArticle(d.Kind), place)))
 	}
 	return list
 }

@@ -237,6 +237,7 @@ func TestACutThroughLooseWoodSaysWhereItLies(t *testing.T) {
 		{Kind: layout.Loose, Rect: rect(58*in, 60*in, 2*in, 3*in)}, // the first crosscut is at 59
 		{Kind: layout.Knot, Rect: rect(58*in, 60*in, 4*in, 5*in)},  // a sound one does not fly
 		{Kind: layout.Shake, Rect: rect(5*in, 7*in, 3*in, 4*in)},   // the first rip is at 3-1/4
+		{Kind: layout.Bark, Rect: rect(36*in, 40*in, 0, in)},
 	}
 	sheet := Of(plan, &plan.Boards[0])
 	for number, want := range map[int]Caution{
@@ -245,13 +246,15 @@ func TestACutThroughLooseWoodSaysWhereItLies(t *testing.T) {
 		6: "The cut passes a shake, 2-3/4 to 6-3/4 from the butt end: wedge, knock out or tape it first; stand aside.",
 		5: "Here lies a shake, 3 to 4 from the reference edge, 4 to 6 from the butt end: " +
 			"cut it out first or do not machine this face; stand aside.",
+		15: "Here lies bark, 0 to 1 from the reference edge, at the butt end, 4 long: " +
+			"cut it out first or do not machine this face; stand aside.",
 	} {
 		if !slices.Contains(sheet.Steps[number-1].Cautions, want) {
 			t.Errorf("step %d says %q, not %q", number, sheet.Steps[number-1].Cautions, want)
 		}
 	}
-	if n := len(sheet.Steps[1].Cautions); n != 0 {
-		t.Errorf("step 2, away from it all, has %d cautions", n)
+	if n := len(sheet.Steps[7].Cautions); n != 0 {
+		t.Errorf("step 8, which planes a strip away from it all, has %d cautions", n)
 	}
 }
 
