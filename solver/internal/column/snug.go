@@ -22,6 +22,7 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 	if n == trued {
 		inner = w.shop.Usable(w.wood, n.Rect)
 	}
+	var moved layout.Length // how far the child before has come
 	for i, c := range n.Children {
 		var by, unit layout.Length
 		if n.Cut == layout.Rip {
@@ -35,20 +36,23 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 				by = c.X1 - n.Children[i-1].X2 - w.shop.CrosscutKerf
 			}
 		}
-		if 0 < by && by < unit {
-			w.move(c, n.Cut, -by)
+		if 0 < by && by < unit+moved && w.move(c, n.Cut, -by) {
+			moved = by
+		} else {
+			moved = 0
 		}
 		w.snugIn(c, trued)
 	}
 }
 
-// move shifts a node and all below it if its parts stay sound and on the board.
-func (w *Board) move(n *layout.Node, cut layout.Cut, by layout.Length) {
+// move shifts a node and all below it if its parts stay sound and on the board,
+// and reports whether they do.
+func (w *Board) move(n *layout.Node, cut layout.Cut, by layout.Length) bool {
 	shift(n, cut, by)
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" && !w.holds(leaf) {
 			shift(n, cut, -by)
-			break
+			return false
 		}
 	}
 	for _, leaf := range n.Leaves() {
@@ -56,6 +60,7 @@ func (w *Board) move(n *layout.Node, cut layout.Cut, by layout.Length) {
 			leaf.Show = w.showFace(leaf.Rect, w.pieceOf(leaf))
 		}
 	}
+	return true
 }
 
 func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
