@@ -143,3 +143,50 @@ func TestLooseWoodThatTruingTakesIsDrawn(t *testing.T) {
 		}
 	}
 }
+
+// Every reading of a blank's tape carries the number of its step, and says how
+// many more share it.
+func TestEveryReadingOfATapeHasItsStep(t *testing.T) {
+	plan := fortyPegs()
+	work := steps.Of(plan, &plan.Boards[0])
+	d := &boardSheet{words: words{plan.Problem.Shop}, shop: plan.Problem.Shop, work: work, board: work.Board}
+	blank := &work.Blanks[0]
+	v := &blankView{boardSheet: d, blank: blank, list: d.stepsOf(blank.Name), wood: blank.Usable}
+	var cuts, numbered int
+	for _, s := range v.list {
+		if s.Operation == steps.Crosscut && !s.NoCut {
+			cuts++
+		}
+	}
+	for _, g := range v.tape(newFrame(blank.Usable, Box{0, 0, 200, 40})) {
+		switch {
+		case g.number > 0:
+			numbered += 1 + g.more
+		case g.text != "0":
+			t.Errorf("the reading %s has no step", g.text)
+		}
+	}
+	if numbered != cuts || cuts == 0 {
+		t.Errorf("%d of %d crosscuts stand on the tape", numbered, cuts)
+	}
+}
+
+// The second rail is what the first one leaves: it stands in the same row, with
+// its own step number.
+func TestAPieceThatIsLeftStandsInTheSameRow(t *testing.T) {
+	before := steps.Step{Operation: steps.Rip, Rest: "B1-1b~1"}
+	for _, c := range []struct {
+		what string
+		next steps.Step
+		want bool
+	}{
+		{"the rest is named", steps.Step{NoCut: true, Part: "rail", Piece: "B1-1b~1"}, true},
+		{"another piece is named", steps.Step{NoCut: true, Part: "rail", Piece: "B1-1c~1"}, false},
+		{"the rest is sawn", steps.Step{Part: "rail", Piece: "B1-1b~1"}, false},
+		{"the rest needs a caution", steps.Step{NoCut: true, Part: "rail", Piece: "B1-1b~1", Cautions: []steps.Caution{steps.CautionDust}}, false},
+	} {
+		if got := folds(&before, &c.next); got != c.want {
+			t.Errorf("%s: %t", c.what, got)
+		}
+	}
+}

@@ -91,8 +91,11 @@ func (d *boardSheet) result(s *steps.Step) string {
 // gave it.
 func (d *boardSheet) measured(s *steps.Step, id string, t steps.Tape) string {
 	what := "waste"
-	if id != "" {
+	switch size := t.Across(s.Operation); {
+	case id != "":
 		what = chalk(id)
+	case size < steps.Shaving:
+		return "a shaving"
 	}
 	if s.Operation == steps.Crosscut || s.Operation == steps.Plane {
 		return what + ", " + d.tapeLong(t)

@@ -55,15 +55,15 @@ func (w *worker) cautions(s *Step, p piece) []Caution {
 // shortPiece reports whether one of the pieces of a crosscut, waste or not, is
 // too short to be held.
 func shortPiece(shop *layout.Shop, s *Step) bool {
-	rest := s.RestTape.Length
-	return s.Setting < shop.MinCrosscut || 0 < rest && rest < shop.MinCrosscut
+	rest := s.RestTape.Across(s.Operation)
+	return s.Setting < shop.MinCrosscut || Shaving <= rest && rest < shop.MinCrosscut
 }
 
 // narrowRest reports whether a rip leaves a thin strip, waste or not, on the side
 // away from the fence.
 func narrowRest(shop *layout.Shop, s *Step) bool {
-	rest := max(s.RestTape.Butt, s.RestTape.Tip)
-	return 0 < rest && rest < shop.MinRip
+	rest := s.RestTape.Across(s.Operation)
+	return Shaving <= rest && rest < shop.MinRip
 }
 
 func metalIn(b *layout.Board, r layout.Rect) bool {

@@ -10,6 +10,18 @@ type Tape struct {
 	Butt, Tip layout.Length // widths at its two ends
 }
 
+// Shaving is the size below which what falls off is no piece but a shaving.
+const Shaving = layout.Millimetre / 2
+
+// Across is the size that a cut gave a piece: its length after a crosscut, its
+// width, where it is widest, after a rip.
+func (t Tape) Across(op Operation) layout.Length {
+	if op == Crosscut || op == Plane {
+		return t.Length
+	}
+	return max(t.Butt, t.Tip)
+}
+
 // measure fills in what a tape reads on the piece in hand and on what the step
 // makes of it.
 func (w *worker) measure(s *Step, p piece) {
