@@ -15,20 +15,20 @@ func (s *search) first() *state {
 	return s.construct(func(a, b int) int {
 		x, y := &s.p.Stock[a], &s.p.Stock[b]
 		return cmp.Or(cmp.Compare(s.dearness(a), s.dearness(b)), cmp.Compare(x.Length, y.Length))
-	}, fairAtFirst)
+	}, fairAtFirst, newState(s.p).missing)
 }
 
 // second makes another plan in the same way at settled values, the more
 // appealing boards first.
 func (s *search) second() *state {
-	return s.construct(func(a, b int) int { return cmp.Compare(s.appeal[b], s.appeal[a]) }, fairWhenSettled)
+	return s.construct(func(a, b int) int { return cmp.Compare(s.appeal[b], s.appeal[a]) }, fairWhenSettled, s.best.missing)
 }
 
 // construct cuts boards in an order, those first that give at least fair value
-// for money.
-func (s *search) construct(order func(a, b int) int, fair float64) *state {
+// for money. short is what must be expected to go missing.
+func (s *search) construct(order func(a, b int) int, fair float64, short []int) *state {
 	st := newState(s.p)
-	price := prices(s.p, s.values, st.missing)
+	price := prices(s.p, s.values, short)
 	boards := slices.Clone(s.usable)
 	slices.SortStableFunc(boards, order)
 	w := s.workers[0]

@@ -71,6 +71,35 @@ func TestStopped(t *testing.T) {
 	}
 }
 
+// TestPriority leaves room for one of two parts: 38 in between the end trims,
+// parts of 30 and 12 in. The shorter one is served first, and the longer one,
+// though it is worth more, is missing; without priorities it is the other way
+// round, for less volume is then missing.
+func TestPriority(t *testing.T) {
+	for _, c := range []struct {
+		priority int
+		missing  string
+	}{{1, "long"}, {0, "short"}} {
+		shop := layout.DefaultShop(layout.Inches)
+		board := layout.Board{
+			Mark: "B", Base: "B", Species: "ash", Thickness: layout.Inch, Length: 40 * layout.Inch,
+			Width: 3 * layout.Inch, TipWidth: 3 * layout.Inch, Edges: layout.EdgesBoth, Cost: 10 * layout.Unity,
+		}
+		part := layout.Part{Species: []string{"ash"}, Thickness: 3 * layout.Inch / 4, Width: 5 * layout.Inch / 2, Quantity: 1, Grade: layout.Clear}
+		long, short := part, part
+		long.Name, long.Length = "long", 30*layout.Inch
+		short.Name, short.Length, short.Priority = "short", 12*layout.Inch, c.priority
+		p := &layout.Problem{Shop: shop, Stock: []layout.Board{board}, Bill: []layout.Part{long, short}}
+		plan, _, err := Solve(context.Background(), p, Options{Rounds: 6})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(plan.Missing) != 1 || plan.Missing[0].Part != c.missing {
+			t.Errorf("priority %d: missing %v, want %s", c.priority, plan.Missing, c.missing)
+		}
+	}
+}
+
 // TestFirstPlanPricesOnce counts what the first plan of a shop-size job costs:
 // at most one pricing a board, and nothing is missing that the search then makes.
 func TestFirstPlanPricesOnce(t *testing.T) {
