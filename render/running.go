@@ -1,5 +1,7 @@
 package render
 
+import "fmt"
+
 // runningHead heads the pages after the first: the board, the blank that the
 // page goes on with, and how it lies.
 func (d *boardSheet) runningHead() *block {
@@ -10,7 +12,7 @@ func (d *boardSheet) runningHead() *block {
 	}
 	const key = 62.0
 	x := b.text(d.types.cut(d.board.Mark, d.width()/3, s), 0, 7.5, s) + 6
-	text := d.board.Species + ", " + d.roughSize()
+	text := d.shortSize()
 	if d.current != "" {
 		text = "blank " + d.current + " · " + text
 	}
@@ -19,6 +21,16 @@ func (d *boardSheet) runningHead() *block {
 	b.line(Point{0, 11.5}, Point{d.width(), 11.5}, hairline)
 	b.height = 14
 	return b
+}
+
+// shortSize is the board's species and rough size in few words: the first page
+// has said the rest.
+func (d *boardSheet) shortSize() string {
+	width := d.reading(d.board.Width)
+	if d.board.TipWidth != d.board.Width {
+		width += " to " + d.reading(d.board.TipWidth)
+	}
+	return fmt.Sprintf("%s %s x %s x %s, %s", d.board.Species, d.reading(d.board.Thickness), width, d.reading(d.board.Length), d.unit())
 }
 
 // smallKey shows how a piece lies: face A up, the butt left, the reference edge
