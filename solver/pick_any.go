@@ -5,7 +5,6 @@ import "math/rand"
 // anyFew takes one to four boards by chance.
 type anyFew struct{}
 
-func (anyFew) name() string { return "any few" }
 func (anyFew) style() style { return replan }
 
 func (anyFew) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int {

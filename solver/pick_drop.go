@@ -5,7 +5,6 @@ import "math/rand"
 // drop takes up to four boards and tries to make do without the first of them.
 type drop struct{}
 
-func (drop) name() string { return "drop" }
 func (drop) style() style { return squeeze }
 
 func (drop) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int {

@@ -6,7 +6,6 @@ import "math/rand"
 // remembered.
 type many struct{}
 
-func (many) name() string { return "many" }
 func (many) style() style { return remix }
 
 func (many) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int {

@@ -6,7 +6,6 @@ import "math/rand"
 // be shared out in another way.
 type samePart struct{}
 
-func (samePart) name() string { return "same part" }
 func (samePart) style() style { return replan }
 
 func (samePart) pick(s *search, now *state, free []int, rng *rand.Rand) []int {

@@ -10,7 +10,6 @@ import (
 // cost, and up to two others.
 type wasteful struct{}
 
-func (wasteful) name() string { return "wasteful" }
 func (wasteful) style() style { return replan }
 
 func (wasteful) pick(s *search, now *state, free []int, rng *rand.Rand) []int {

@@ -22,7 +22,6 @@ const (
 
 // picker is one neighbourhood: it chooses the boards that are planned again.
 type picker interface {
-	name() string
 	style() style
 	// pick lists boards that a plan cuts, out of those that are free in this round.
 	pick(s *search, now *state, free []int, rng *rand.Rand) []int
