@@ -21,7 +21,8 @@ func newCovering(seed int64, groups, kinds int) *covering {
 		c.q.senses, c.q.rhs = append(c.q.senses, AtMost), append(c.q.rhs, 1)
 	}
 	for i := range kinds {
-		c.q.senses, c.q.rhs = append(c.q.senses, AtLeast), append(c.q.rhs, float64(1+c.rng.Intn(2*groups)))
+		mean := 8 * groups / kinds // a column makes about thirteen pieces
+		c.q.senses, c.q.rhs = append(c.q.senses, AtLeast), append(c.q.rhs, float64(1+c.rng.Intn(2*mean)))
 		c.put(1e12, Entry{groups + i, 1})
 	}
 	return c
