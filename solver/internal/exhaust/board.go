@@ -73,7 +73,7 @@ func (b *board) blank(along layout.Span) front {
 	before, after := r, r
 	before.X1, before.X2 = r.X1-b.shop.CrosscutKerf, r.X1
 	after.X1, after.X2 = r.X2, r.X2+b.shop.CrosscutKerf
-	if b.metalIn(before.Intersect(b.wood.Frame())) || b.metalIn(after.Intersect(b.wood.Frame())) {
+	if b.sawsMetal(b.wood.Frame(), before, after) {
 		return nil
 	}
 	t := newTable(b.limits)
@@ -99,7 +99,7 @@ func (b *board) roughPiece(blank, r layout.Rect) front {
 	before, after := r, r
 	before.Y1, before.Y2 = r.Y1-b.shop.RoughRipKerf, r.Y1
 	after.Y1, after.Y2 = r.Y2, r.Y2+b.shop.RoughRipKerf
-	if b.metalIn(before.Intersect(blank)) || b.metalIn(after.Intersect(blank)) {
+	if b.sawsMetal(blank, before, after) {
 		return nil
 	}
 	t := newTable(b.limits)
@@ -108,10 +108,18 @@ func (b *board) roughPiece(blank, r layout.Rect) front {
 	return t.take()
 }
 
-// metalIn reports whether a rectangle, which may be empty, meets metal.
+// sawsMetal reports whether one of the kerfs before and after a piece of parent
+// meets metal inside parent. Where kerfs take nothing, a blade still passes.
+func (b *board) sawsMetal(parent, before, after layout.Rect) bool {
+	starts := before.X2 == parent.X1 || before.Y2 == parent.Y1 // with no cut before it
+	ends := after.X1 == parent.X2 || after.Y1 == parent.Y2
+	return !starts && b.metalIn(before.Intersect(parent)) || !ends && b.metalIn(after.Intersect(parent))
+}
+
+// metalIn reports whether a rectangle or a line meets metal.
 func (b *board) metalIn(r layout.Rect) bool {
 	for i, d := range b.wood.Defects {
-		if d.Kind == layout.Metal && !r.Empty() && b.grown[i].Overlaps(r) {
+		if d.Kind == layout.Metal && b.grown[i].Overlaps(r) {
 			return true
 		}
 	}

@@ -73,7 +73,9 @@ func (j *Job) plan(w *way) *layout.Plan {
 }
 
 // Cost is the least that a plan costs that leaves at most missing[i] pieces of
-// the i-th row of the bill unmade; ok is false where there is no such plan.
+// the i-th row of the bill unmade; ok is false where there is no such plan. Making
+// more never costs less, but for planed boards of which a thick part spares a long
+// blank the machines.
 func (j *Job) Cost(missing []int) (cost layout.Money, ok bool) {
 	for i := range j.plans {
 		w := &j.plans[i]
