@@ -20,9 +20,15 @@ type Case struct {
 	Items []Item  `json:"items"`
 
 	Defects   []Defect           `json:"defects"`
-	Optimum   json.RawMessage    `json:"optimum"`
+	Optimum   Optimum            `json:"optimum"`
 	BestKnown *float64           `json:"best_known"`
 	Computed  map[string]Outcome `json:"computed"`
+}
+
+// Optimum is what a published source proves best; nil where it does not say.
+type Optimum struct {
+	StockUsed  *float64 `json:"stock_used"`
+	Guillotine *float64 `json:"guillotine"`
 }
 
 // Outcome is a computed value, or an interval.
