@@ -1,0 +1,44 @@
+package bound
+
+import "sawbill/layout"
+
+// The most positions that the grid of a board has along it and across it.
+const (
+	mostAlong  = 2048
+	mostAcross = 512
+)
+
+// axis is a grid along one direction: position i stands for all places x with
+// i*unit <= x < (i+1)*unit.
+type axis struct{ unit layout.Length }
+
+// newAxis doubles the smallest unit of the shop until at most most positions
+// lie on size.
+func newAxis(s *layout.Shop, size layout.Length, most int) axis {
+	unit := layout.SixtyFourth
+	if s.Units == layout.Millimetres {
+		unit = layout.Millimetre / 2
+	}
+	for size/unit > layout.Length(most) {
+		unit *= 2
+	}
+	return axis{unit}
+}
+
+// at is the first place that position i stands for.
+func (g axis) at(i int) layout.Length { return layout.Length(i) * g.unit }
+
+// last is the last place that position i stands for.
+func (g axis) last(i int) layout.Length { return g.at(i+1) - 1 }
+
+// down is the position of x, also of a negative one.
+func (g axis) down(x layout.Length) int {
+	if x < 0 {
+		return -int((-x + g.unit - 1) / g.unit)
+	}
+	return int(x / g.unit)
+}
+
+// exact reports whether a size is a whole number of units, so that nothing is
+// gained by rounding it.
+func (g axis) exact(size layout.Length) bool { return size%g.unit == 0 }

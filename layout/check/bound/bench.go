@@ -1,0 +1,50 @@
+package bound
+
+import "sawbill/layout"
+
+// bench is one board at work: its wood, and what is remembered of it.
+type bench struct {
+	*wood
+	plain  *bench // the board cleared; of a cleared board itself
+	stop   func() bool
+	fine   int // cells across of at most so many positions
+	stacks map[stackAt]*stack
+	strips map[stripAt]*strip
+	blanks map[blankAt]value
+}
+
+// How many stacks and strips are remembered at a time: some hundred megabytes
+// of the largest boards.
+const (
+	mostStacks = 10_000
+	mostStrips = 4_000
+)
+
+func newBench(w *wood, fine int, stop func() bool) *bench {
+	b := emptyBench(w, fine, stop)
+	b.plain = emptyBench(w.cleared(), w.ny, stop)
+	b.plain.plain = b.plain
+	return b
+}
+
+func emptyBench(w *wood, fine int, stop func() bool) *bench {
+	return &bench{
+		wood: w, stop: stop, fine: fine,
+		stacks: map[stackAt]*stack{}, strips: map[stripAt]*strip{}, blanks: map[blankAt]value{},
+	}
+}
+
+// topmost is the last position across at which a part could end, its kerf
+// included; lowest the first at which one could begin.
+func (w *wood) topmost() int { return w.y.down(w.board.FullWidth() - w.far + w.rip) }
+func (w *wood) lowest() int  { return w.y.down(w.near) }
+
+// endOf is the furthest that a blank can reach along after which the next piece
+// may begin at position e.
+func (w *wood) endOf(e int) layout.Length {
+	return min(w.x.last(e)-w.crosscut, w.board.Length-w.shop.EndTrim)
+}
+
+// topOf is the furthest across that something can reach after which the next
+// may begin at position k.
+func (w *wood) topOf(k int) layout.Length { return w.y.last(k) - w.rip }

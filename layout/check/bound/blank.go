@@ -1,0 +1,73 @@
+package bound
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// sorted sorts lengths and leaves each once.
+func sorted(l []layout.Length) []layout.Length {
+	slices.Sort(l)
+	return slices.Compact(l)
+}
+
+// blankAt says which blanks: those that begin at position a along or later, and
+// after which the next piece may begin at position e or earlier. No offcut as
+// long as the blank reaches further across than clip.
+type blankAt struct {
+	a, e int
+	clip layout.Length
+}
+
+// blank is the most that a blank is worth: the longest way across it in strips,
+// whichever of them are ripped before truing.
+func (b *bench) blank(at blankAt) value {
+	if v, ok := b.blanks[at]; ok {
+		return v
+	}
+	n := b.ny
+	wide := min(b.leastAcross(), max(1, n/12))
+	c := newChain(n, wide, func(from, to span) value { return b.plain.between(at, from, to) })
+	v := c.settle(b.fine, 0, func(from, to span) value { return b.between(at, from, to) }, b.stop)
+	b.blanks[at] = v
+	return v
+}
+
+// between is the most that one strip of a blank is worth which begins in one
+// cell across and after which the next may begin in another.
+func (b *bench) between(at blankAt, from, to span) value {
+	best := b.offcut(layout.Rect{
+		X1: b.x.at(at.a), X2: min(b.x.last(at.e)-b.crosscut, b.board.Length),
+		Y1: b.y.at(from.lo), Y2: min(b.topOf(to.hi), at.clip),
+	})
+	j1, j2 := max(from.lo, b.lowest()), from.hi
+	k1, k2 := to.lo, min(to.hi, b.topmost())
+	if j1 > j2 || k1 > k2 {
+		return best
+	}
+	if slices.ContainsFunc(b.classes, func(c class) bool { return c.again }) {
+		best = max(best, b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j1, k: k2}), at))
+	}
+	for _, width := range b.alones {
+		best = max(best, b.justWide(at, span{j1, j2}, span{k1, k2}, width))
+	}
+	return best
+}
+
+// justWide is the most that a strip is worth that is just as wide as a part.
+// Where the width is no whole number of positions it may take one more than its
+// width rounded down.
+func (b *bench) justWide(at blankAt, from, to span, width layout.Length) value {
+	takes := b.y.down(width + b.rip)
+	more := 1
+	if b.y.exact(width + b.rip) {
+		more = 0
+	}
+	j1, j2 := max(from.lo, to.lo-takes-more), min(from.hi, to.hi-takes)
+	k2 := min(to.hi, j2+takes+more)
+	if j1 > j2 || k2 < to.lo {
+		return 0
+	}
+	return b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j2, k: k2, width: width}), at)
+}

@@ -1,0 +1,161 @@
+package bound
+
+import "sawbill/layout"
+
+// stackAt says whose stack: of class c, from position j across, in zone z.
+type stackAt struct{ c, z, j int }
+
+// stack is the last rip of one length of a strip: most[k] is the most that the
+// pieces are worth that lie in the first k positions across, and keep[k] is the
+// largest most[i] less the worth below i, over i up to k.
+type stack struct{ most, keep []value }
+
+// nothing is less than every difference of values.
+const nothing value = -1 << 61
+
+// stackOf is the stack of class c from position j in zone z. Where a strip
+// meets no defect of the zone, all stacks are as the one from position 0 of a
+// cleared board.
+func (b *bench) stackOf(c, z, j int) *stack {
+	at := stackAt{c, z, j}
+	if s, ok := b.stacks[at]; ok {
+		return s
+	}
+	if len(b.stacks) >= mostStacks {
+		clear(b.stacks)
+	}
+	s := b.newStack(&b.classes[c], &b.classes[c].zones[z], j)
+	b.stacks[at] = s
+	return s
+}
+
+// newStack fills a stack by
+//
+//	most[k] = max(most[k-1], most[k - advance] + price, keep[k - least] + worth below k)
+//
+// in which the last is an offcut that ends at k.
+func (b *bench) newStack(c *class, z *zone, j int) *stack {
+	n := b.topmost() - j
+	s := &stack{make([]value, n+1), make([]value, n+1)}
+	least, keeps := b.keepsLength(c)
+	for k := range s.most {
+		if k > 0 {
+			s.most[k] = max(s.most[k], s.most[k-1])
+		}
+		if keeps && k >= least {
+			s.most[k] = max(s.most[k], s.keep[k-least]+b.worthTo(c, z, j+k))
+		}
+		s.keep[k] = s.most[k] - b.worthFrom(c, z, j+k)
+		if k > 0 {
+			s.keep[k] = max(s.keep[k], s.keep[k-1])
+		}
+		for i := range c.pieces {
+			p := &c.pieces[i]
+			if to := k + p.advance; to <= n && !p.blocked(z.hit&p.hitAt[j+k]) {
+				s.most[to] = max(s.most[to], s.most[k]+p.price)
+			}
+		}
+	}
+	return s
+}
+
+// keepsLength reports whether offcuts of the last rip of class c can be kept,
+// and how many positions each takes at least.
+func (b *bench) keepsLength(c *class) (least int, keeps bool) {
+	return b.y.down(b.shop.MinOffcutWidth + b.rip), b.worth.rate > 0 && c.length >= b.shop.MinOffcutLength
+}
+
+// worthFrom and worthTo: an offcut that begins in position i and ends before
+// position k is worth at most worthTo(k) - worthFrom(i).
+func (b *bench) worthFrom(c *class, z *zone, i int) value {
+	area := int64(c.length) * floor(b.y.at(i))
+	if z.waste != nil {
+		area -= z.waste[i]
+	}
+	return b.worth.of(area)
+}
+
+func (b *bench) worthTo(c *class, z *zone, k int) value {
+	top := b.topOf(k)
+	area := int64(c.length) * (up(top) + 1)
+	if z.waste != nil {
+		area -= z.waste[max(0, b.y.down(top))]
+	}
+	return b.worth.of(area) + 1
+}
+
+// cell is the most that a length of class c, beginning at position i along, is
+// worth in the strip.
+func (b *bench) cell(s *strip, c, i int) value {
+	class := &b.classes[c]
+	z := int(class.zoneAt[i])
+	if z < 0 {
+		return 0
+	}
+	if !s.slants {
+		if s.cells[c][z] < 0 {
+			s.cells[c][z] = b.cellTo(s, c, z, s.at.k, s.at.k)
+		}
+		return s.cells[c][z]
+	}
+	return b.cellTo(s, c, z, min(s.at.k, int(class.topAt[i])), min(s.at.k, int(class.clipAt[i])))
+}
+
+// cellTo is what a length in zone z is worth when its parts end by position top
+// and its offcuts by position clip, which is no less.
+func (b *bench) cellTo(s *strip, c, z, top, clip int) value {
+	class := &b.classes[c]
+	if !class.again {
+		return b.alone(s, class, class.zones[z].hit, top)
+	}
+	from := b
+	j, zone := s.at.j, z
+	if class.zones[z].hit&s.meets == 0 {
+		from, j, zone = b.plain, 0, 0
+	}
+	if clip <= s.at.j {
+		return 0
+	}
+	stack := from.stackOf(c, zone, j)
+	last := len(stack.most) - 1
+	k := min(max(top-s.at.j, 0), last)
+	best := stack.most[k]
+	if least, keeps := b.keepsLength(class); keeps && clip > top {
+		if i := min(k, clip-s.at.j-least); i >= 0 {
+			best = max(best, stack.keep[i]+from.worthTo(class, &from.classes[c].zones[zone], j+clip-s.at.j))
+		}
+	}
+	return best
+}
+
+// alone is the best part that is as wide as the strip, where parts are not
+// ripped again, and may begin anywhere between the strip's first and last start.
+func (b *bench) alone(s *strip, c *class, hit uint64, top int) value {
+	var best value
+	for i := range c.pieces {
+		p := &c.pieces[i]
+		if p.width != s.at.width || p.price <= best {
+			continue
+		}
+		for j := s.at.j; j <= s.at.last && j+p.advance <= top; j++ {
+			if !p.blocked(hit & p.hitAt[j]) {
+				best = p.price
+				break
+			}
+		}
+	}
+	return best
+}
+
+// widthsAlone lists the widths of parts that are not ripped again.
+func (w *wood) widthsAlone() []layout.Length {
+	var widths []layout.Length
+	for _, c := range w.classes {
+		for _, p := range c.pieces {
+			if !c.again {
+				widths = append(widths, p.width)
+			}
+		}
+	}
+	return sorted(widths)
+}

@@ -1,0 +1,139 @@
+package bound
+
+import (
+	"fmt"
+	"math"
+
+	"sawbill/layout"
+)
+
+// cash is the value of one ten-thousandth of the currency.
+const cash value = 100
+
+// wood is one board made ready: what does not depend on where it is cut.
+type wood struct {
+	shop  *layout.Shop
+	board *layout.Board
+
+	x, y   axis
+	nx, ny int // the last position at which something could end, its kerf included
+
+	crosscut layout.Length // the kerf along
+	rip      layout.Length // the kerf across: the thinner of both rips
+	near     layout.Length // lost to joint the reference edge
+	far      layout.Length // lost to joint the far edge
+	end      layout.Length // lost to square each end of a blank
+	inset    layout.Length // no part within this of a blank's ends
+
+	defects []layout.Defect // those that are reckoned with
+	grown   []layout.Rect   // the same, with their clearance
+	classes []class
+	alones  []layout.Length // widths of parts that are not ripped again
+	worth   worth
+	unsound [][]int64 // by position along, across: area of defects below; nil where none counts
+}
+
+// newWood makes a board ready for prices. It fails where the grid is too coarse
+// or the amounts are too large to reckon with.
+func newWood(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (*wood, error) {
+	w := bareWood(p.Shop, b)
+	var err error
+	if w.worth, err = newWorth(p.Shop, b); err != nil {
+		return nil, fmt.Errorf("board %q: %w", b.Mark, err)
+	}
+	w.setDefects()
+	w.setClasses(p, prices)
+	w.alones = w.widthsAlone()
+	return w, w.checkSizes()
+}
+
+// bareWood is a board without defects, parts and worth.
+func bareWood(s *layout.Shop, b *layout.Board) *wood {
+	w := &wood{
+		shop: s, board: b, crosscut: s.CrosscutKerf, rip: min(s.RipKerf, s.RoughRipKerf),
+		x: newAxis(s, b.Length, mostAlong), y: newAxis(s, b.FullWidth(), mostAcross),
+	}
+	if b.Edges == layout.EdgesRough {
+		w.near, w.end = s.EdgeJoint, s.EndSquare
+	}
+	if b.Edges != layout.EdgesBoth {
+		w.far = s.EdgeJoint
+	}
+	w.inset = max(w.end, s.Snipe)
+	w.nx, w.ny = w.x.down(b.Length+w.crosscut), w.y.down(b.FullWidth()+w.rip)
+	return w
+}
+
+// cleared is the same board without a defect and as wide everywhere as at its
+// wider end: nothing is worth less on it.
+func (w *wood) cleared() *wood {
+	board := *w.board
+	board.Defects, board.Width, board.TipWidth = nil, board.FullWidth(), board.FullWidth()
+	c := *w
+	c.board, c.defects, c.grown, c.unsound = &board, nil, nil, nil
+	c.classes = make([]class, len(w.classes))
+	for i, from := range w.classes {
+		c.classes[i] = class{thick: from.thick, length: from.length, advance: from.advance, again: from.again}
+		for _, q := range from.pieces {
+			q.blockA, q.blockB, q.hitAt = 0, 0, make([]uint64, w.ny+1)
+			c.classes[i].pieces = append(c.classes[i].pieces, q)
+		}
+		c.setZones(&c.classes[i])
+	}
+	return &c
+}
+
+func (w *wood) setDefects() {
+	w.defects = w.board.Defects[:min(len(w.board.Defects), mostDefects)]
+	for _, d := range w.defects {
+		c := w.shop.Clearance[d.Kind]
+		w.grown = append(w.grown, d.Rect.Grow(c.Along, c.Across))
+	}
+	if w.worth.rate > 0 && len(w.board.Defects) > 0 {
+		w.setUnsound()
+	}
+}
+
+// checkSizes sees to it that every piece takes at least one position each way
+// and that no sum of values overflows.
+func (w *wood) checkSizes() error {
+	if along, across := w.leastAlong(), w.leastAcross(); along < 1 || across < 1 {
+		return fmt.Errorf("board %q: parts or offcuts are too small for its size to reckon with", w.board.Mark)
+	}
+	positions := int64(w.nx+1) * int64(w.ny+1)
+	for _, c := range w.classes {
+		for _, q := range c.pieces {
+			if int64(q.price) > math.MaxInt64/8/positions {
+				return fmt.Errorf("board %q: prices are too large to reckon with", w.board.Mark)
+			}
+		}
+	}
+	return nil
+}
+
+// leastAlong is the fewest positions that a piece of the board takes along it,
+// whatever is made of it.
+func (w *wood) leastAlong() int {
+	least := w.nx + 1
+	for _, c := range w.classes {
+		least = min(least, c.advance)
+	}
+	if w.worth.rate > 0 {
+		least = min(least, w.x.down(w.shop.MinOffcutLength+w.crosscut))
+	}
+	return least
+}
+
+// leastAcross is the fewest positions that a piece takes across the board.
+func (w *wood) leastAcross() int {
+	least := w.ny + 1
+	for _, c := range w.classes {
+		for _, q := range c.pieces {
+			least = min(least, q.advance)
+		}
+	}
+	if w.worth.rate > 0 {
+		least = min(least, w.y.down(w.shop.MinOffcutWidth+w.rip))
+	}
+	return least
+}
