@@ -1,0 +1,223 @@
+package ceiling
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// cuts divides the board along into cells: what a column cuts off next starts
+// somewhere in a cell. A blank that starts in one cell, and beyond which the next
+// piece starts in another, is worth no more than the longest blank of that kind.
+// That is worked out only for the blanks of the best path; until then a blank
+// counts as much as one between the larger cells that its own were parts of.
+type cuts struct {
+	b      *Bench
+	at     []layout.Length // where each cell begins
+	before []Value         // worth of the board's wood up to there
+	after  []Value         // and up to the kerf before the next cell, or to the tip
+	// By cell, by cell in which the next piece starts; the last stands for the
+	// end.
+	most  [][]Value // of a blank between the two
+	known [][]bool  // it is worked out for these very cells
+	best  []Value
+	from  []step
+}
+
+// step says from which cell the best was reached, and how.
+type step struct {
+	cell int
+	kind stepKind
+}
+
+type stepKind uint8
+
+const (
+	wasted stepKind = iota
+	kept
+	trued
+)
+
+// Most is a value that no valid cutting of the board at the given prices, one
+// for each row of the bill, can exceed: the pieces in any number, and the worth
+// of the offcuts. It stops refining when the bound is no more than enough, or
+// when it has looked at that many starts of blanks; more make it sharper.
+func (b *Bench) Most(w *Board, price []Value, enough Value, starts int) Value {
+	b.prepare(w, price)
+	b.Starts, b.Blanks, b.Paths = 0, 0, 0
+	c := newCuts(b)
+	for {
+		bound := c.path()
+		b.Paths++
+		if bound <= enough || b.Starts >= starts {
+			return bound
+		}
+		if !c.workOut() && !c.refine() {
+			return bound
+		}
+	}
+}
+
+// newCuts makes cells so narrow that no two blanks start in one.
+func newCuts(b *Bench) *cuts {
+	w := b.w
+	c := &cuts{b: b}
+	least := max(w.least, w.shortest)
+	n := layout.Length(8)
+	if least > 0 {
+		n = max(n, w.wood.Length/least+1)
+	}
+	for i := range n {
+		c.at = append(c.at, w.wood.Length*i/n)
+	}
+	for k := range c.at {
+		c.most, c.known = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1))
+		for m := k; m <= int(n); m++ {
+			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m)), true
+		}
+	}
+	c.measure()
+	return c
+}
+
+// path fills the programme along the board and gives its result:
+//
+//	F[m] = max(F[m-1], F[k] + a blank from k to m, F[k] + an offcut from k to m)
+//
+// where m stands for the cell in which the next piece starts.
+func (c *cuts) path() Value {
+	n := len(c.at)
+	c.best = size(c.best, n+1, Value(0))
+	c.from = size(c.from, n+1, step{})
+	for k := range n {
+		if c.best[k] >= c.best[k+1] {
+			c.best[k+1], c.from[k+1] = c.best[k], step{k, wasted}
+		}
+		c.offcuts(k)
+		at := c.best[k]
+		for m := k + 1; m <= n; m++ {
+			if v := at + c.most[k][m]; v > c.best[m] {
+				c.best[m], c.from[m] = v, step{k, trued}
+			}
+		}
+	}
+	return c.best[n]
+}
+
+// offcuts offers the offcuts that start in cell k, rough and of the board's full
+// width.
+func (c *cuts) offcuts(k int) {
+	w := c.b.w
+	if w.rate == 0 {
+		return
+	}
+	m := k
+	for m <= len(c.at) && c.end(m)-c.at[k] < w.shop.MinOffcutLength {
+		m++
+	}
+	for at := c.best[k] - c.before[k]; m <= len(c.at); m++ {
+		if v := at + c.after[m]; v > c.best[m] {
+			c.best[m], c.from[m] = v, step{k, kept}
+		}
+	}
+}
+
+// measure works out the worth of the wood up to every cell.
+func (c *cuts) measure() {
+	n := len(c.at)
+	c.before, c.after = size(c.before, n, 0), size(c.after, n+1, 0)
+	for k := range c.at {
+		c.before[k] = c.b.w.whole.before(c.at[k])
+	}
+	for m := range c.after {
+		c.after[m] = c.b.w.whole.after(c.end(m))
+	}
+}
+
+// next is where the cell after m begins; end is where a piece ends at the latest
+// when the next starts in cell m.
+func (c *cuts) next(m int) layout.Length {
+	if m+1 < len(c.at) {
+		return c.at[m+1]
+	}
+	return c.b.w.wood.Length
+}
+
+func (c *cuts) end(m int) layout.Length {
+	if m == len(c.at) {
+		return c.b.w.wood.Length
+	}
+	return c.next(m) - c.b.w.shop.CrosscutKerf
+}
+
+// trued is the most that a blank which starts in cell k and ends no later than
+// end is worth.
+func (c *cuts) trued(k int, end layout.Length) Value {
+	w := c.b.w
+	a, e := max(c.at[k], w.from), min(end, w.to)
+	if w.most > 0 {
+		e = min(e, c.next(k)+w.most)
+	}
+	if e-a < max(w.least, w.shortest+2*w.inset) {
+		return 0
+	}
+	return c.b.blank(a, e)
+}
+
+// steps calls do with every step of the best path.
+func (c *cuts) steps(do func(k, m int, kind stepKind)) {
+	for m := len(c.at); m > 0 && c.from[m].cell < m; m = c.from[m].cell {
+		do(c.from[m].cell, m, c.from[m].kind)
+	}
+}
+
+// workOut works out the blanks of the best path; it reports false when all are
+// known.
+func (c *cuts) workOut() bool {
+	new := false
+	c.steps(func(k, m int, kind stepKind) {
+		if kind == trued && !c.known[k][m] {
+			c.most[k][m], c.known[k][m], new = min(c.most[k][m], c.trued(k, c.end(m))), true, true
+		}
+	})
+	return new
+}
+
+// refine divides the cells in which the pieces of the best path start and end;
+// it reports false when none can be divided.
+func (c *cuts) refine() bool {
+	var split []int
+	c.steps(func(k, m int, kind stepKind) {
+		if kind == wasted {
+			return
+		}
+		for _, cell := range []int{m, k} {
+			if 0 < cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.b.w.x.unit {
+				split = append(split, cell)
+			}
+		}
+	})
+	slices.Sort(split)
+	split = slices.Compact(split)
+	for i := len(split) - 1; i >= 0; i-- {
+		c.split(split[i])
+	}
+	c.measure()
+	return len(split) > 0
+}
+
+// split divides a cell in two. What starts in its first half, and what ends with
+// its second, is what it was; of the rest it is known only that it is no more.
+func (c *cuts) split(cell int) {
+	c.at = slices.Insert(c.at, cell+1, c.at[cell]+(c.next(cell)-c.at[cell])/2)
+	for k := range c.most {
+		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
+		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && c.most[k][cell] == 0)
+	}
+	later, known := slices.Clone(c.most[cell]), slices.Clone(c.known[cell])
+	for m := range later {
+		known[m] = known[m] && later[m] == 0
+	}
+	later[cell], known[cell] = 0, true // nothing ends before it starts
+	c.most, c.known = slices.Insert(c.most, cell+1, later), slices.Insert(c.known, cell+1, known)
+}

@@ -1,0 +1,32 @@
+// Package ceiling says what one board can be worth at most: a bound from above
+// on the value of its best cutting when every part has a price, for any number
+// of copies. It is what a proven lower bound on the cost of whole plans is made
+// of (Gilmore & Gomory 1961; Dantzig & Wolfe 1960).
+//
+// It solves a relaxation of the cutting of one board: every valid cutting is a
+// solution of it with at least the same value, so its optimum is a bound. What is
+// relaxed, and nothing else:
+//
+//   - A position x is known as floor(x/unit) only. A piece of size s with a kerf
+//     k behind it moves the position on by floor((s+k)/unit): floor(a)+floor(b) is
+//     at most floor(a+b), so whatever fits in truth fits here (Lueker 1983; Fekete
+//     & Schepers 2001). Defects block a position only if they block all that it
+//     stands for; a slanting far edge is taken where it is widest.
+//   - A trued blank may hold strips of every thickness that its board can give,
+//     whether or not they can be planed one by one.
+//   - A rough rip before truing is taken for a rip that costs no more than its
+//     kerf and one joint.
+//   - An offcut is taken one position larger each way, and loses nothing to edges
+//     and ends. Its worth is rounded up.
+//   - Metal is like any other defect.
+//   - Strips of nearly the same height, or of the same height where they meet the
+//     same defects, are valued together, each part of them as the best of them
+//     (profile.go).
+//   - Where blanks start and end is known to a cell only, a few inches at first
+//     and smaller where it matters (crosscut.go): a blank is worth what the longest
+//     one between its two cells would be.
+//
+// The levels are those of package column, from the inside out: cell, strip,
+// blank, board. The two packages share no code, for one must never be more than
+// the truth and the other never less.
+package ceiling

@@ -1,0 +1,52 @@
+package ceiling
+
+import "sawbill/layout"
+
+// grid knows positions along one direction as floor(x/unit).
+type grid struct {
+	unit layout.Length
+	n    int // of the end of the board
+}
+
+// The most positions of a board; more only slow the bound down.
+const (
+	mostAlong  = 2000
+	mostAcross = 500
+)
+
+// newGrid chooses the unit: a mark of the shop's rule, as large as divides all
+// sizes, and larger where the board would have more than most positions.
+func newGrid(size layout.Length, u layout.Unit, most int, sizes []layout.Length) grid {
+	unit := layout.Inch / 64
+	if u == layout.Millimetres {
+		unit = layout.Millimetre / 2
+	}
+	for divides(2*unit, sizes) && unit < size {
+		unit *= 2
+	}
+	for size/unit > layout.Length(most) {
+		unit *= 2
+	}
+	return grid{unit, int(size / unit)}
+}
+
+func divides(unit layout.Length, sizes []layout.Length) bool {
+	for _, s := range sizes {
+		if s%unit != 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// at is the least place that position i stands for.
+func (g grid) at(i int) layout.Length { return layout.Length(i) * g.unit }
+
+// down is the position of a place, or how many positions a size takes at least;
+// below 0 it is -1.
+func (g grid) down(x layout.Length) int {
+	if x < 0 {
+		return -1
+	}
+	return int(x / g.unit)
+}

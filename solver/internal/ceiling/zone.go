@@ -1,0 +1,88 @@
+package ceiling
+
+import (
+	"slices"
+
+	"sawbill/layout"
+)
+
+// setZones finds, for every class and every position along, the marks that a
+// cell meets and how far across its parts may reach.
+func (w *Board) setZones(l *lane) {
+	for i := range l.classes {
+		c := &l.classes[i]
+		c.zoneAt = make([]int16, w.x.n+1)
+		known, hits := map[zone]int16{}, map[set]int{}
+		for j := range c.zoneAt {
+			c.zoneAt[j] = -1
+			if w.x.at(j)+c.length > w.to {
+				continue
+			}
+			hit := w.along(c, j)
+			h, ok := hits[hit]
+			if !ok {
+				h = len(c.hits)
+				hits[hit] = h
+				c.hits = append(c.hits, hit)
+				c.cover = append(c.cover, w.covered(c, j))
+			}
+			c.cover[h] = least(c.cover[h], w.covered(c, j))
+			z := zone{h, w.reach(c, j)}
+			k, ok := known[z]
+			if !ok {
+				k = int16(len(c.zones))
+				known[z] = k
+				c.zones = append(c.zones, z)
+			}
+			c.zoneAt[j] = k
+		}
+	}
+	l.same = make([]bool, w.x.n+1)
+	for j := range l.same {
+		l.same[j] = j > 0 && !slices.ContainsFunc(l.classes, func(c class) bool { return c.zoneAt[j] != c.zoneAt[j-1] })
+	}
+}
+
+// along is the marks that a cell at position j meets.
+func (w *Board) along(c *class, j int) set {
+	var hit set
+	for i, m := range w.marks {
+		if blocks(w.x, j, c.length, m.Along()) {
+			hit |= 1 << i
+		}
+	}
+	return hit
+}
+
+// covered is how much of each spot lies in a cell at position j for certain.
+func (w *Board) covered(c *class, j int) []layout.Length {
+	covered := make([]layout.Length, len(w.spots))
+	for i, s := range w.spots {
+		first := layout.Span{Lo: w.x.at(j), Hi: w.x.at(j) + c.length}
+		last := layout.Span{Lo: w.x.at(j + 1), Hi: w.x.at(j+1) + c.length}
+		covered[i] = min(shared(first, s.Along()), shared(last, s.Along()))
+	}
+	return covered
+}
+
+// shared is how long two spans run together.
+func shared(a, b layout.Span) layout.Length { return max(0, min(a.Hi, b.Hi)-max(a.Lo, b.Lo)) }
+
+func least(a, b []layout.Length) []layout.Length {
+	for i := range a {
+		a[i] = min(a[i], b[i])
+	}
+	return a
+}
+
+// reach is the highest position behind a part of a cell at position j, where the
+// far edge is taken as wide as it is anywhere that the cell may lie.
+func (w *Board) reach(c *class, j int) int {
+	far := w.wood.FullWidth()
+	if w.wood.Width != w.wood.TipWidth {
+		first, last := w.x.at(j), min(w.x.at(j+1), w.wood.Length-c.length)
+		far = max(w.wood.FarMin(layout.Span{Lo: first, Hi: first + c.length}),
+			w.wood.FarMin(layout.Span{Lo: last, Hi: last + c.length})) + 2*layout.Micrometre
+	}
+	return w.y.down(far - w.far + w.shop.RipKerf)
+}
