@@ -2,64 +2,58 @@ package solver
 
 import (
 	"context"
-	"fmt"
 	"testing"
-	"time"
 
 	"sawbill/layout"
 	"sawbill/solver/internal/jobs"
 )
 
-// BenchmarkWhole solves one job of each size: first plan alone, then for two and
-// ten seconds. It reports the cost, what is missing and the rounds made.
-func BenchmarkWhole(b *testing.B) {
-	for _, size := range []jobs.Size{
-		{Boards: 10, Kinds: 8, Pieces: 50}, {Boards: 40, Kinds: 16, Pieces: 200},
-		{Boards: 150, Kinds: 25, Pieces: 700}, {Boards: 1500, Kinds: 40, Pieces: 7000},
-	} {
-		p := jobs.New(size, 11)
-		b.Run(fmt.Sprint(size.Boards, "/first"), func(b *testing.B) {
+// BenchmarkFirst makes the first plan of a job of each size.
+func BenchmarkFirst(b *testing.B) {
+	for _, j := range []jobs.Named{jobs.Small()[4], jobs.Shop()[0], jobs.Large(), jobs.Huge()} {
+		b.Run(j.Name, func(b *testing.B) {
 			for b.Loop() {
-				s := newSearch(p, Options{}, func() bool { return false })
-				report(b, s.first().plan(), 0)
+				ctx, enough := context.WithCancel(context.Background())
+				solve(ctx, b, j.Problem, Options{Observer: untilFirst{enough}})
+				enough()
 			}
 		})
-		for _, d := range []time.Duration{2 * time.Second, 10 * time.Second} {
-			b.Run(fmt.Sprint(size.Boards, "/", d), func(b *testing.B) {
-				for b.Loop() {
-					solveFor(b, p, d)
-				}
-			})
-		}
 	}
 }
 
-func solveFor(b *testing.B, p *layout.Problem, d time.Duration) {
-	ctx, cancel := context.WithTimeout(context.Background(), d)
-	defer cancel()
-	var rounds counter
-	plan, _, err := Solve(ctx, p, Options{Observer: &rounds})
+// BenchmarkRounds makes twenty rounds on a job of each size.
+func BenchmarkRounds(b *testing.B) {
+	for _, j := range []jobs.Named{jobs.Small()[4], jobs.Shop()[0], jobs.Large()} {
+		b.Run(j.Name, func(b *testing.B) {
+			for b.Loop() {
+				solve(context.Background(), b, j.Problem, Options{Rounds: 20})
+			}
+		})
+	}
+}
+
+// solve reports the cost and what is missing.
+func solve(ctx context.Context, b *testing.B, p *layout.Problem, o Options) {
+	plan, _, err := Solve(ctx, p, o)
 	if err != nil {
 		b.Fatal(err)
 	}
-	report(b, plan, int(rounds))
-}
-
-func report(b *testing.B, plan *layout.Plan, rounds int) {
 	missing := 0
 	for _, m := range plan.Missing {
 		missing += m.Quantity
 	}
 	b.ReportMetric(plan.Totals.Cost.Float(), "cost")
 	b.ReportMetric(float64(missing), "missing")
-	b.ReportMetric(float64(rounds), "rounds")
 }
 
-// counter counts rounds.
-type counter int
+// untilFirst ends a solve at its first plan.
+type untilFirst struct{ enough func() }
 
-func (c *counter) Improved(int, *layout.Plan) {}
-func (c *counter) Round(n int)                { *c = counter(n) }
+// Improved ends the solve.
+func (u untilFirst) Improved(int, *layout.Plan) { u.enough() }
+
+// Round takes no interest.
+func (untilFirst) Round(int) {}
 
 func stopped() context.Context {
 	ctx, cancel := context.WithCancel(context.Background())

@@ -65,3 +65,15 @@ func TestPlatesWithDefectsAreOneBoard(t *testing.T) {
 		t.Errorf("at most %v", got)
 	}
 }
+
+// Bars of 100 000 would be 100 m long.
+func TestLongBarsAreMeasuredInTenths(t *testing.T) {
+	c := parse(t, `{"kind": "1d-stock", "stock": [{"length": 100000}], "items": [{"length": 34978, "copies": 1}]}`)
+	p := c.Demand()
+	if got, want := p.Stock[0].Length, 10_000*layout.Millimetre; got != want {
+		t.Errorf("a bar is %v, want %v", got, want)
+	}
+	if got, want := p.Bill[0].Length, 34978*layout.Millimetre/10; got != want {
+		t.Errorf("a part is %v, want %v", got, want)
+	}
+}

@@ -107,8 +107,9 @@ func Dir(from string) string {
 }
 
 // Problem is the case as a job without kerfs, trims and offcuts: plates are
-// planed boards with straight edges, one unit is one millimetre. Values are not
-// part of it; Prices gives them.
+// planed boards with straight edges, one unit is one millimetre, or a tenth or a
+// hundredth where that would make boards longer than any may be. Values are not
+// part of it.
 func (c *Case) Problem(ripAgain RipAgain) *layout.Problem {
 	shop := layout.DefaultShop(layout.Millimetres)
 	*shop = layout.Shop{
@@ -116,6 +117,7 @@ func (c *Case) Problem(ripAgain RipAgain) *layout.Problem {
 		Grades: shop.Grades, Kinds: shop.Kinds, Clearance: map[layout.Kind]layout.Clearance{},
 	}
 	p := &layout.Problem{Shop: shop}
+	mm := c.unit
 	for i, s := range c.Stock {
 		b := layout.Board{
 			Mark: fmt.Sprint("P", i+1), Species: "plate", Thickness: thickness,
@@ -149,7 +151,19 @@ type RipAgain bool
 
 const thickness = 20 * layout.Millimetre
 
-func mm(n int) layout.Length { return layout.Length(n) * layout.Millimetre }
+// longest is how long a board may be.
+const longest = 30_000 * layout.Millimetre
+
+// unit is n units of the case.
+func (c *Case) unit(n int) layout.Length {
+	unit := layout.Millimetre
+	for _, s := range c.Stock {
+		for layout.Length(s.Length)*unit > longest {
+			unit /= 10
+		}
+	}
+	return layout.Length(n) * unit
+}
 
 func copies(b layout.Board, n *int) []layout.Board {
 	if n == nil || *n == 1 {
