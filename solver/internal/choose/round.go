@@ -5,11 +5,16 @@ import "slices"
 // dive settles one group after another on the item that the relaxation uses most,
 // and solves it again in between.
 func (s *search) dive(allowed []bool) {
-	for s.left > 0 {
+	for r, ok := s.look(allowed); ok && len(r.open) > 0 && s.left > 0; r, ok = s.look(allowed) {
+		s.left--
+		s.solve(s.relax(allowed, r), allowed)
+		if s.ranked == nil {
+			s.rank(allowed)
+		}
 		at, most := -1, 0.0
-		for k, x := range s.relax.x {
-			if allowed[k] && x > most && !s.settled(allowed, s.items[k].group) {
-				at, most = k, x
+		for k, share := range s.share {
+			if share > most {
+				at, most = k, share
 			}
 		}
 		if at < 0 {
@@ -19,21 +24,8 @@ func (s *search) dive(allowed []bool) {
 		for k := lo; k < hi; k++ {
 			allowed[k] = k == at
 		}
-		s.left--
-		s.relax.solve(allowed)
 	}
 	s.round(allowed)
-}
-
-func (s *search) settled(allowed []bool, g int) bool {
-	n := 0
-	lo, hi := s.group(g)
-	for k := lo; k < hi; k++ {
-		if allowed[k] {
-			n++
-		}
-	}
-	return n == 1
 }
 
 // round takes from every group the item that the relaxation uses most.
@@ -43,20 +35,27 @@ func (s *search) round(allowed []bool) {
 		lo, hi := s.group(g)
 		chosen[g] = -1
 		for k := lo; k < hi; k++ {
-			if allowed[k] && (chosen[g] < 0 || s.relax.x[k] > s.relax.x[chosen[g]]) {
+			if allowed[k] && (chosen[g] < 0 || s.share[k] > s.share[chosen[g]]) {
 				chosen[g] = k
 			}
 		}
 	}
-	s.offer(chosen)
+	if !slices.Equal(chosen, s.rounded) {
+		s.rounded = slices.Clone(chosen)
+		s.offer(chosen)
+	}
 }
 
 // offer polishes a choice, and keeps it if it is the best so far.
 func (s *search) offer(chosen []int) {
 	s.polish(chosen)
-	if cost := s.costOf(chosen); cost < s.cost {
-		s.best, s.cost = chosen, cost
+	if s.costOf(chosen) >= s.cost {
+		return
 	}
+	if s.ranked != nil {
+		s.pairUp(chosen)
+	}
+	s.best, s.cost = chosen, s.costOf(chosen)
 }
 
 // polish changes the item of one group at a time for the best one, as long as
@@ -66,9 +65,7 @@ func (s *search) polish(chosen []int) {
 	for better := true; better; {
 		better = false
 		for g, now := range chosen {
-			for i, n := range s.items[now].counts {
-				left[i] += n
-			}
+			s.take(left, now, 1)
 			best, cost := now, s.costWith(now, left)
 			lo, hi := s.group(g)
 			for k := lo; k < hi; k++ {
@@ -76,9 +73,7 @@ func (s *search) polish(chosen []int) {
 					best, cost, better = k, c, true
 				}
 			}
-			for i, n := range s.items[best].counts {
-				left[i] -= n
-			}
+			s.take(left, best, -1)
 			chosen[g] = best
 		}
 	}
@@ -88,9 +83,7 @@ func (s *search) polish(chosen []int) {
 func (s *search) leftBy(chosen []int) []int {
 	left := slices.Clone(s.wanted)
 	for _, k := range chosen {
-		for i, n := range s.items[k].counts {
-			left[i] -= n
-		}
+		s.take(left, k, -1)
 	}
 	return left
 }

@@ -5,21 +5,23 @@ import "slices"
 // search is one branch and bound under way.
 type search struct {
 	*instance
-	relax *relaxation
-	best  []int // item by group
-	cost  int64 // of best
-	left  int   // nodes
-	ways  int   // so few combinations are gone through one by one
-	cut   bool  // whether nodes were left out
+	best []int // item by group
+	cost int64 // of best
+	left int   // nodes
+	ways int   // so few combinations are gone through one by one
+	cut  bool  // whether nodes were left out
 
-	price   []int64 // by kind, scaled
-	reduced []int64 // by item, scaled
-	least   []int64 // by group, scaled
+	ranked  [][]int   // promising items by group
+	rounded []int     // what the last relaxation was rounded to
+	share   []float64 // by item, in the last relaxation
+	price   []int64   // by kind, scaled
+	reduced []int64   // by item, scaled
+	least   []int64   // by group, scaled
 }
 
 func newSearch(in *instance, nodes int) *search {
 	return &search{
-		instance: in, left: nodes, ways: 2000,
+		instance: in, left: nodes, ways: 2000, share: make([]float64, len(in.items)),
 		price: make([]int64, len(in.wanted)), reduced: make([]int64, len(in.items)), least: make([]int64, in.groups()),
 	}
 }
@@ -43,22 +45,16 @@ func (s *search) run() bool {
 	for k := range allowed {
 		allowed[k] = true
 	}
-	if _, alive := s.tighten(allowed); !alive {
-		return true
+	if s.left > 0 {
+		s.dive(slices.Clone(allowed))
 	}
-	if s.left <= 0 {
-		return false
-	}
-	s.relax = relax(s.instance)
-	s.relax.solve(allowed)
-	s.takePrices()
-	s.dive(slices.Clone(allowed))
-	s.explore(allowed)
+	s.explore(allowed, nil)
 	return !s.cut
 }
 
-// explore finds the best choice of the allowed items, which it changes.
-func (s *search) explore(allowed []bool) {
+// explore finds the best choice of the allowed items, which it changes. The
+// relaxation is that of the node above.
+func (s *search) explore(allowed []bool, x *relaxation) {
 	r, alive := s.tighten(allowed)
 	if !alive {
 		return
@@ -71,15 +67,21 @@ func (s *search) explore(allowed []bool) {
 		s.enumerate(allowed, r)
 		return
 	}
-	s.relax.solve(allowed)
-	s.takePrices()
+	if x == nil || !x.fits(allowed, r) {
+		x = s.relax(allowed, r)
+	}
+	s.solve(x, allowed)
 	s.round(allowed)
 	if r, alive = s.tighten(allowed); !alive {
+		return
+	}
+	if len(r.open) == 0 {
+		s.enumerate(allowed, r)
 		return
 	}
 	price := slices.Clone(s.price)
 	for _, half := range s.split(allowed, r) {
 		copy(s.price, price)
-		s.explore(half)
+		s.explore(half, x)
 	}
 }

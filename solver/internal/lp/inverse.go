@@ -15,12 +15,8 @@ type basis struct {
 	changes int       // of the inverse since it was worked out
 }
 
-const (
-	// tiny is the least size of a pivot.
-	tiny = 1e-9
-	// freshAfter is how many changes the inverse bears.
-	freshAfter = 150
-)
+// tiny is the least size of a pivot.
+const tiny = 1e-9
 
 // reset makes the basis of logical variables.
 func (b *basis) reset(v *variables, m int) {

@@ -26,11 +26,15 @@ type Entry struct {
 // Rows are fixed when it is made, columns come and go. It is not safe for use by
 // several goroutines at once.
 type Program struct {
-	rhs     []float64
-	vars    variables
-	base    basis
-	work    workspace
-	outcome Status
+	rhs  []float64
+	vars variables
+	base basis
+	work workspace
+	// patience is how many steps without progress are borne before right-hand
+	// sides are shifted; ten times as many before Bland's rule is used.
+	patience int
+	// freshAfter is how many changes the inverse bears.
+	freshAfter int
 }
 
 // variables holds all columns, first those of the logical variables, one a row.
@@ -50,7 +54,7 @@ func New(senses []Sense, rhs []float64) *Program {
 	if len(senses) != len(rhs) {
 		panic(fmt.Sprintf("lp: %d senses and %d right-hand sides", len(senses), len(rhs)))
 	}
-	p := &Program{rhs: slices.Clone(rhs), outcome: Stopped}
+	p := &Program{rhs: slices.Clone(rhs), patience: 20 + len(rhs)/4, freshAfter: 150}
 	p.vars.start = []int{0}
 	for i, sense := range senses {
 		mustBeFinite(rhs[i])

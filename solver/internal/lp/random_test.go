@@ -84,6 +84,30 @@ func TestEveryEndIsProven(t *testing.T) {
 	}
 }
 
+// The ways out of standstill, used from the first step on, end the same way; and
+// so does an inverse that is worked out all the time.
+func TestWaysOutOfStandstill(t *testing.T) {
+	tests := []struct {
+		name                 string
+		patience, freshAfter int
+	}{
+		{"right-hand sides are shifted", 0, 150},
+		{"the smallest index wins", -1, 150},
+		{"always a fresh inverse", 20, 1},
+	}
+	for _, test := range tests {
+		t.Run(test.name, func(t *testing.T) {
+			for seed := range int64(2000) {
+				rng := rand.New(rand.NewSource(seed))
+				q := random(rng, 1+rng.Intn(12), 1+rng.Intn(25))
+				p := q.program()
+				p.patience, p.freshAfter = test.patience, test.freshAfter
+				prove(t, seed, q, p, p.Solve(plenty))
+			}
+		})
+	}
+}
+
 func prove(t *testing.T, seed int64, q *plain, p *Program, status Status) {
 	t.Helper()
 	switch status {

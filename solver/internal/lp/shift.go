@@ -2,13 +2,8 @@ package lp
 
 import "math"
 
-const (
-	// patience is how many steps without progress are borne for every row before
-	// right-hand sides are shifted, and again before Bland's rule is used.
-	patience = 0.25
-	// maxShifts is how often a Solve shifts right-hand sides.
-	maxShifts = 3
-)
+// maxShifts is how often a Solve shifts right-hand sides.
+const maxShifts = 3
 
 // count notes a step, and shifts the right-hand sides when there has been no
 // progress for long.
@@ -17,16 +12,14 @@ func (s *simplex) count(step float64) {
 		s.idle = 0
 		return
 	}
-	if s.idle++; s.idle > s.patience() && s.shifts < maxShifts && !s.shifted {
+	if s.idle++; s.idle > s.patience && s.shifts < maxShifts && !s.shifted {
 		s.shift()
 	}
 }
 
-func (s *simplex) patience() int { return 20 + int(patience*float64(len(s.rhs))) }
-
 // stuck tells whether steps have stayed without progress so long that the rules
 // change to ones that cannot go round in circles.
-func (s *simplex) stuck() bool { return s.idle > 10*s.patience() }
+func (s *simplex) stuck() bool { return s.idle > 10*s.patience }
 
 // shift changes the right-hand sides so that every value in the basis that is
 // within its bounds grows a little, each by another amount: then no two reach

@@ -36,11 +36,11 @@ type simplex struct {
 func (p *Program) Solve(iterations int) Status {
 	p.settle()
 	s := &simplex{Program: p, left: iterations, slack: p.slackness()}
-	p.outcome = s.run()
-	if p.outcome != Infeasible {
+	status := s.run()
+	if status != Infeasible {
 		p.findY(p.trueCost)
 	}
-	return p.outcome
+	return status
 }
 
 // run repeats the two phases until the basis passes them with true right-hand
@@ -95,7 +95,7 @@ func (s *simplex) change(q, r int, step, x float64) {
 	s.vars.seat[b.order[r]] = -1
 	b.order[r], s.vars.seat[q] = q, r
 	s.left--
-	if b.changes >= freshAfter {
+	if b.changes >= s.freshAfter {
 		s.refactor()
 		s.findX()
 	}
