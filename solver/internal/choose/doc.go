@@ -20,7 +20,8 @@
 //   - Columns, and the leaving out of a group, that cannot beat the best choice
 //     known are struck out by the same numbers (reduced-cost fixing; Dantzig,
 //     Fulkerson & Johnson 1954).
-//   - Fractions are rounded and polished into choices (round.go).
+//   - Fractions are rounded and polished into choices, one group at a time
+//     (round.go) and two at a time (pairs.go).
 //   - A node splits (split.go) on whether a group is used, then on how many
 //     pieces of a kind a group makes (as Ryan & Foster 1981 split on what columns
 //     have in common).

@@ -75,7 +75,7 @@ func (s *search) explore(allowed []bool, x *relaxation) {
 	if r, alive = s.tighten(allowed); !alive {
 		return
 	}
-	if len(r.open) == 0 {
+	if s.few(allowed, r) {
 		s.enumerate(allowed, r)
 		return
 	}

@@ -62,8 +62,8 @@ func (s *search) divisions(allowed []bool, g int, left []int) []division {
 }
 
 // useFirst is how much more it weighs to waver about the use of a group than
-// about the dearest kind: with equal weights the search takes several times as
-// many nodes.
+// about the dearest kind. With equal weights, jobs as BenchmarkBest draws them took
+// two to five times as many nodes.
 const useFirst = 20
 
 // makes tells on which side of a division an item is.

@@ -89,6 +89,5 @@ func (s *simplex) reprice(q, r int) {
 			s.work.reduced[j] = max(s.work.reduced[j]-rate*a, 0)
 		}
 	}
-	s.work.reduced[q] = 0
 	s.work.reduced[s.base.order[r]] = math.Abs(rate)
 }
