@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strings"
 	"time"
 
@@ -42,6 +43,8 @@ func programs(ctx context.Context, s settings, out io.Writer) error {
 		return nil
 	}
 	table := newSheet(out, "job        ", "solver", "variables", "  rows", "    ours", "seconds", "proven", "  theirs", "seconds", "proven", "  ratio", "as good")
+	var good int
+	var ratios []float64
 	for _, j := range statedJobs() {
 		if !strings.Contains(j.Name, s.only) {
 			continue
@@ -56,8 +59,13 @@ func programs(ctx context.Context, s settings, out io.Writer) error {
 			}
 			start := time.Now()
 			answer, err := program.Solve(ctx, j.model, s.time)
-			compare(table, j, w, program.Name, theirs{answer, err, time.Since(start)})
+			match := compare(table, j, w, program.Name, theirs{answer, err, time.Since(start)})
+			good, ratios = good+count(match.good), append(ratios, match.ratio)
 		}
+	}
+	slices.Sort(ratios)
+	if n := len(ratios); n > 0 {
+		fmt.Fprintf(out, "\nours as good in %d of %d runs; the ratio of times is %.1f at the median\n", good, n, ratios[n/2])
 	}
 	return nil
 }
@@ -69,8 +77,14 @@ type theirs struct {
 	took   time.Duration
 }
 
+// match is what one row comes to. The ratio is their time over ours.
+type match struct {
+	good  bool
+	ratio float64
+}
+
 // compare prints one row. Ours is as good when it is complete and not dearer.
-func compare(table *sheet, j stated, w *watch, program string, t theirs) {
+func compare(table *sheet, j stated, w *watch, program string, t theirs) match {
 	ours := w.found()
 	if w.ended.proven() {
 		ours = w.ended.at
@@ -83,4 +97,5 @@ func compare(table *sheet, j stated, w *watch, program string, t theirs) {
 	}
 	table.row(j.Name, program, j.model.Variables(), j.model.Rows(), w.ended.cost.Cents(), seconds(ours), yes(w.ended.proven()),
 		cost, seconds(t.took), yes(t.answer.Proven), fmt.Sprintf("%.1f", ratio), yes(good))
+	return match{good, ratio}
 }
