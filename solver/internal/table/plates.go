@@ -4,9 +4,11 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"time"
 
+	"sawbill/layout"
 	"sawbill/solver/internal/column"
 	"sawbill/solver/internal/published"
 )
@@ -31,12 +33,13 @@ func defectPlates(ctx context.Context, s settings, out io.Writer) error {
 }
 
 // plates prints the most that the board routine cuts from each plate of some
-// folders.
+// folders of which something is known to compare it with.
 func plates(ctx context.Context, s settings, out io.Writer, folders ...string) error {
 	cases, err := s.read(folders...)
 	if err != nil {
 		return err
 	}
+	cases = slices.DeleteFunc(cases, func(c published.Case) bool { return c.Cut().High == 0 })
 	table := newSheet(out, "plate               ", "       value", "    ours", "seconds", "proven", "met")
 	met, proven := 0, 0
 	for _, c := range cases {
@@ -55,23 +58,28 @@ func plates(ctx context.Context, s settings, out io.Writer, folders ...string) e
 }
 
 // cutPlate is the most that may be cut from the plate of a case, with a last rip,
-// and whether that is proven.
+// and whether that is proven. An item is worth its value in whole money, so that
+// the worth of a limit can be told in fractions of it.
 func cutPlate(c *published.Case) (float64, bool) {
 	p := c.Problem(true)
 	price, limits := make([]column.Value, len(c.Items)), make([]int, len(c.Items))
 	limited := false
 	for i, it := range c.Items {
-		price[i], limits[i] = column.Value(it.Value), -1
+		price[i], limits[i] = column.FromMoney(layout.Money(it.Value)*layout.Unity), -1
 		if it.Copies != nil {
 			limits[i], limited = *it.Copies, true
 		}
 	}
 	board := column.New(p, &p.Stock[0], column.Exact())
 	if !limited {
-		return float64(new(column.Bench).Best(board, price).Value), true
+		return worth(new(column.Bench).Best(board, price)), true
 	}
 	best, exact := new(column.Bench).BestLimited(board, price, limits, plateWork)
-	return float64(best.Value), exact
+	return worth(best), exact
+}
+
+func worth(c column.Column) float64 {
+	return float64(c.Value) / float64(column.FromMoney(layout.Unity))
 }
 
 // read reads the published cases of some folders that the settings choose.
