@@ -41,11 +41,11 @@ func lots(p *layout.Problem, prices map[string]layout.Money) ([]*lot, error) {
 		}
 		key := alike(p, b)
 		if known[key] == nil {
-			w, err := newWood(p, b, prices)
+			c, err := newCeiling(p, b, prices)
 			if err != nil {
 				return nil, err
 			}
-			known[key] = &lot{ceiling: newCeiling(w), cost: value(b.Cost) * cash}
+			known[key] = &lot{ceiling: c, cost: value(b.Cost) * cash}
 			list = append(list, known[key])
 		}
 		known[key].boards++

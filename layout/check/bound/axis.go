@@ -1,6 +1,10 @@
 package bound
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // The most positions that the grid of a board has along it and across it.
 const (
@@ -15,14 +19,23 @@ type axis struct{ unit layout.Length }
 // newAxis doubles the smallest unit of the shop until at most most positions
 // lie on size.
 func newAxis(s *layout.Shop, size layout.Length, most int) axis {
-	unit := layout.SixtyFourth
+	g := axis{layout.SixtyFourth}
 	if s.Units == layout.Millimetres {
-		unit = layout.Millimetre / 2
+		g.unit = layout.Millimetre / 2
 	}
-	for size/unit > layout.Length(most) {
-		unit *= 2
+	for size/g.unit > layout.Length(most) {
+		g.unit *= 2
 	}
-	return axis{unit}
+	return g
+}
+
+// coarser doubles the unit for as long as all steps are whole numbers of it, so
+// that rounding them gains nothing, and it is no more than least.
+func (g axis) coarser(steps []layout.Length, least layout.Length) axis {
+	for 2*g.unit <= least && !slices.ContainsFunc(steps, func(l layout.Length) bool { return l%(2*g.unit) != 0 }) {
+		g.unit *= 2
+	}
+	return g
 }
 
 // at is the first place that position i stands for.

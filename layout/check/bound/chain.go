@@ -11,13 +11,6 @@ func (s span) wide() int { return s.hi - s.lo + 1 }
 // proof.
 type value int64
 
-// step is the most that one piece is worth which begins in one cell and after
-// which the next may begin in another.
-type step struct {
-	most  value
-	known bool // worked out for these cells, not taken over from wider ones
-}
-
 // chain is the longest way from the first position to the last when every step
 // from one position to a later one is worth something. Neighbouring positions
 // are taken together in cells: a step between two cells is worth as much as the
@@ -26,7 +19,11 @@ type step struct {
 // longest way leads, until it leads over single positions, where it is exact.
 type chain struct {
 	cells []span
-	steps [][]step // by cell from, by cell to; only later cells are used
+	most  [][]value // by cell from, by later cell to: what a step is worth at most
+	known [][]bool  // worked out for these cells, not taken over from wider ones
+	best  []value   // by cell: the most that a way from it is worth
+	next  []int     // the cell to which that way steps; 0: it goes on to the next cell for nothing
+	stale []bool    // best is to be worked out again
 }
 
 // newChain divides the positions 0 to n into cells of at most wide positions.
@@ -37,11 +34,13 @@ func newChain(n, wide int, first func(from, to span) value) *chain {
 	for lo := 0; lo <= n; lo += wide {
 		c.cells = append(c.cells, span{lo, min(lo+wide-1, n)})
 	}
-	c.steps = make([][]step, len(c.cells))
-	for k := range c.steps {
-		c.steps[k] = make([]step, len(c.cells))
-		for l := k + 1; l < len(c.cells); l++ {
-			c.steps[k][l].most = first(c.cells[k], c.cells[l])
+	count := len(c.cells)
+	c.best, c.next = make([]value, count), make([]int, count)
+	c.stale = slices.Repeat([]bool{true}, count)
+	for k := range count {
+		c.most, c.known = append(c.most, make([]value, count)), append(c.known, make([]bool, count))
+		for l := k + 1; l < count; l++ {
+			c.most[k][l] = first(c.cells[k], c.cells[l])
 		}
 	}
 	return c
@@ -51,33 +50,43 @@ func newChain(n, wide int, first func(from, to span) value) *chain {
 //
 //	best[k] = max(best[k+1], step from k to l + best[l])
 //
-// and next[k] is the cell to which it leads from k; a way that leads from k to
-// k+1 for nothing has next[k] = 0.
-func (c *chain) longest() (best []value, next []int) {
-	n := len(c.cells)
-	best, next = make([]value, n), make([]int, n)
-	for k := n - 2; k >= 0; k-- {
-		best[k] = best[k+1]
-		row := c.steps[k]
-		for l := k + 1; l < n; l++ {
-			if v := row[l].most; v > 0 && v+best[l] > best[k] {
-				best[k], next[k] = v+best[l], l
-			}
+// Steps are only ever found to be worth less, so a cell keeps its best where
+// that does not lead over a step or a cell that has changed.
+func (c *chain) longest() value {
+	changed := make([]bool, len(c.cells))
+	for k := len(c.cells) - 2; k >= 0; k-- {
+		if !c.stale[k] && !changed[max(c.next[k], k+1)] {
+			continue
+		}
+		was := c.best[k]
+		c.better(k)
+		c.stale[k], changed[k] = false, c.best[k] != was
+	}
+	return c.best[0]
+}
+
+// better finds the best way from cell k.
+func (c *chain) better(k int) {
+	best, next := c.best[k+1], 0
+	row := c.most[k]
+	for l, v := range c.best {
+		if l > k && row[l] > 0 && row[l]+v > best {
+			best, next = row[l]+v, l
 		}
 	}
-	return best, next
+	c.best[k], c.next[k] = best, next
 }
 
 // way lists the cells from which the longest way takes a step, and to which.
-func way(next []int) [][2]int {
+func (c *chain) way() [][2]int {
 	var steps [][2]int
-	for k := 0; k < len(next); {
-		if next[k] == 0 {
+	for k := 0; k < len(c.cells)-1; {
+		if c.next[k] == 0 {
 			k++
 			continue
 		}
-		steps = append(steps, [2]int{k, next[k]})
-		k = next[k]
+		steps = append(steps, [2]int{k, c.next[k]})
+		k = c.next[k]
 	}
 	return steps
 }
@@ -87,35 +96,38 @@ func way(next []int) [][2]int {
 // The result is never too low.
 func (c *chain) settle(wide int, enough value, most func(from, to span) value, stop func() bool) value {
 	for {
-		best, next := c.longest()
-		if best[0] <= enough || stop() {
-			return best[0]
+		best := c.longest()
+		if best <= enough || stop() {
+			return best
 		}
-		steps := way(next)
+		steps := c.way()
 		if !c.learn(steps, most) && !c.splitWay(steps, wide) {
-			return best[0]
+			return best
 		}
 	}
 }
 
-// learn works out the steps that are not known and reports whether there were
-// any.
+// learn works out the steps that are not known and reports whether any turned
+// out to be worth less.
 func (c *chain) learn(steps [][2]int, most func(from, to span) value) bool {
-	any := false
+	less := false
 	for _, s := range steps {
-		if at := &c.steps[s[0]][s[1]]; !at.known {
-			at.most, at.known, any = min(at.most, most(c.cells[s[0]], c.cells[s[1]])), true, true
+		k, l := s[0], s[1]
+		if c.known[k][l] {
+			continue
+		}
+		c.known[k][l] = true
+		if v := most(c.cells[k], c.cells[l]); v < c.most[k][l] {
+			c.most[k][l], c.stale[k], less = v, true, true
 		}
 	}
-	return any
+	return less
 }
 
 // forget has every step worked out again, more finely.
 func (c *chain) forget() {
-	for _, row := range c.steps {
-		for l := range row {
-			row[l].known = false
-		}
+	for _, row := range c.known {
+		clear(row)
 	}
 }
 
@@ -138,22 +150,28 @@ func (c *chain) splitWay(steps [][2]int, wide int) bool {
 	return len(cells) > 0
 }
 
-// split halves cell k. The halves take over its steps.
+// split halves cell k. The halves take over its steps, as not yet known.
 func (c *chain) split(k int) {
 	cell := c.cells[k]
 	mid := cell.lo + cell.wide()/2
 	c.cells = slices.Insert(c.cells, k+1, span{mid, cell.hi})
 	c.cells[k].hi = mid - 1
-	for i, row := range c.steps {
-		over := row[k]
-		over.known = false
-		row[k] = over
-		c.steps[i] = slices.Insert(row, k+1, over)
+	for i := range c.most {
+		c.most[i] = slices.Insert(c.most[i], k+1, c.most[i][k])
+		c.known[i] = slices.Insert(c.known[i], k+1, false)
+		c.known[i][k] = false
 	}
-	below := slices.Clone(c.steps[k])
-	for l := range below {
-		below[l].known = false
-		c.steps[k][l].known = false
+	clear(c.known[k])
+	c.most = slices.Insert(c.most, k+1, slices.Clone(c.most[k]))
+	c.known = slices.Insert(c.known, k+1, slices.Clone(c.known[k]))
+	c.best = slices.Insert(c.best, k+1, c.best[k])
+	c.next = slices.Insert(c.next, k+1, c.next[k])
+	c.stale = slices.Insert(c.stale, k+1, true)
+	for i, to := range c.next {
+		if to > k {
+			c.next[i]++
+		}
+		c.stale[i] = c.stale[i] || to == k
 	}
-	c.steps = slices.Insert(c.steps, k+1, below)
+	c.stale[k] = true
 }

@@ -47,17 +47,20 @@ type zone struct {
 // whichever face shows.
 func (p *piece) blocked(hit uint64) bool { return p.blockA&hit != 0 && p.blockB&hit != 0 }
 
-// setClasses gathers the parts that have a price and that the board can give by
-// species, marks and thickness.
+// gives reports whether a part has a price and the board can give it by species,
+// marks and thickness.
+func gives(p *layout.Problem, part *layout.Part, b *layout.Board, prices map[string]layout.Money) bool {
+	return prices[part.Name] > 0 && p.Allows(part, b) && part.CutThickness(p.Shop) <= p.Shop.Available(b)
+}
+
+// setClasses gathers the parts that the board can give.
 func (w *wood) setClasses(p *layout.Problem, prices map[string]layout.Money) {
 	for i := range p.Bill {
 		part := &p.Bill[i]
-		price := prices[part.Name]
-		if price <= 0 || !p.Allows(part, w.board) || part.CutThickness(w.shop) > w.shop.Available(w.board) {
-			continue
+		if gives(p, part, w.board, prices) {
+			c := w.classOf(part.CutThickness(w.shop), part.CutLength(w.shop))
+			c.pieces = append(c.pieces, w.newPiece(part, value(prices[part.Name])*cash))
 		}
-		c := w.classOf(part.CutThickness(w.shop), part.CutLength(w.shop))
-		c.pieces = append(c.pieces, w.newPiece(part, value(price)*cash))
 	}
 	for i := range w.classes {
 		w.setZones(&w.classes[i])

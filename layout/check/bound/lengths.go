@@ -4,29 +4,49 @@ import "sawbill/layout"
 
 // ceiling is the upper bound of one board as far as it has been worked out.
 type ceiling struct {
-	wood  *wood
-	chain *chain
-	most  value
+	coarse, fine *wood
+	wood         *wood // that the chain is of
+	chain        *chain
+	most         value
 }
 
-// level is how finely a board is looked at: the most positions in a cell along
-// and in one across.
-type level struct{ along, across int }
+// level is how finely a board is looked at: on which of its grids, and the most
+// positions in a cell along and in one across.
+type level struct {
+	grid          func(*ceiling) *wood
+	along, across int
+}
 
-// levels runs from coarse to single positions.
+// levels runs from coarse cells to single positions, on the coarse grid and then
+// on the fine one.
 func levels() []level {
-	return []level{{64, 16}, {32, 8}, {16, 4}, {8, 2}, {4, 1}, {2, 1}, {1, 1}}
+	coarse := func(c *ceiling) *wood { return c.coarse }
+	fine := func(c *ceiling) *wood { return c.fine }
+	return []level{
+		{coarse, 32, 8}, {coarse, 16, 4}, {coarse, 8, 2}, {coarse, 4, 1}, {coarse, 2, 1}, {coarse, 1, 1},
+		{fine, 16, 4}, {fine, 8, 2}, {fine, 4, 1}, {fine, 2, 1}, {fine, 1, 1},
+	}
 }
 
-func newCeiling(w *wood) *ceiling {
-	return &ceiling{wood: w, most: 1 << 62}
+func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (*ceiling, error) {
+	coarse, fine := gridsFor(p, b, prices)
+	c := &ceiling{most: 1 << 62}
+	var err error
+	if c.coarse, err = newWood(p, b, coarse, prices); err != nil {
+		return nil, err
+	}
+	if c.fine, err = newWood(p, b, fine, prices); err != nil {
+		return nil, err
+	}
+	return c, nil
 }
 
 // lower sharpens the bound at one level, but no further than it takes to show
 // that the board is worth no more than enough.
 func (c *ceiling) lower(at level, enough value, stop func() bool) {
-	b := newBench(c.wood, at.across, stop)
-	if c.chain == nil {
+	b := newBench(at.grid(c), at.across, stop)
+	if c.wood != b.wood {
+		c.wood = b.wood
 		wide := min(c.wood.leastAlong(), max(1, c.wood.nx/16))
 		c.chain = newChain(c.wood.nx, wide, b.plain.along)
 	}

@@ -13,9 +13,7 @@ type stack struct{ most, keep []value }
 // nothing is less than every difference of values.
 const nothing value = -1 << 61
 
-// stackOf is the stack of class c from position j in zone z. Where a strip
-// meets no defect of the zone, all stacks are as the one from position 0 of a
-// cleared board.
+// stackOf is the stack of class c from position j in zone z.
 func (b *bench) stackOf(c, z, j int) *stack {
 	at := stackAt{c, z, j}
 	if s, ok := b.stacks[at]; ok {
@@ -108,24 +106,43 @@ func (b *bench) cellTo(s *strip, c, z, top, clip int) value {
 	if !class.again {
 		return b.alone(s, class, class.zones[z].hit, top)
 	}
-	from := b
-	j, zone := s.at.j, z
-	if class.zones[z].hit&s.meets == 0 {
-		from, j, zone = b.plain, 0, 0
-	}
 	if clip <= s.at.j {
 		return 0
 	}
-	stack := from.stackOf(c, zone, j)
-	last := len(stack.most) - 1
-	k := min(max(top-s.at.j, 0), last)
-	best := stack.most[k]
-	if least, keeps := b.keepsLength(class); keeps && clip > top {
-		if i := min(k, clip-s.at.j-least); i >= 0 {
-			best = max(best, stack.keep[i]+from.worthTo(class, &from.classes[c].zones[zone], j+clip-s.at.j))
+	if s.stacks[c][z].stack == nil {
+		s.stacks[c][z] = b.stackIn(s, c, z)
+	}
+	in := &s.stacks[c][z]
+	k := min(max(top-s.at.j, 0), len(in.most)-1)
+	best := in.most[k]
+	if clip > top && in.keeps {
+		if i := min(k, clip-s.at.j-in.least); i >= 0 {
+			best = max(best, in.keep[i]+b.worthTo(class, in.zone, in.j+clip-s.at.j))
 		}
 	}
 	return best
+}
+
+// stackIn is the stack that stands in a strip in a zone. Where the strip meets
+// no defect of the zone, all stacks are as the one from position 0 of a cleared
+// board.
+func (b *bench) stackIn(s *strip, c, z int) standing {
+	from, j := b, s.at.j
+	if b.classes[c].zones[z].hit&s.meets == 0 {
+		from, j, z = b.plain, 0, 0
+	}
+	in := standing{stack: from.stackOf(c, z, j), zone: &from.classes[c].zones[z], j: j}
+	in.least, in.keeps = b.keepsLength(&b.classes[c])
+	return in
+}
+
+// standing is a stack and where it stands.
+type standing struct {
+	*stack
+	zone  *zone
+	j     int
+	least int // positions that an offcut of it takes
+	keeps bool
 }
 
 // alone is the best part that is as wide as the strip, where parts are not

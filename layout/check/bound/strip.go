@@ -26,7 +26,10 @@ type strip struct {
 	most, keep []value
 	height     layout.Length // at most
 	cells      [][]value     // by class, by zone: where nothing slants; negative where not worked out
-	slab       []int64       // where it slants: the area of wood below each position
+	stacks     [][]standing  // by class, by zone
+	lower      []value       // worth of offcuts, see setWorth
+	upper      []value
+	slab       []int64 // where it slants: the area of wood below each position
 }
 
 // stripOf is the strip at a place. One that meets no defect beyond its start
@@ -75,18 +78,18 @@ func (b *bench) fill(s *strip) {
 	for i := range s.keep {
 		s.keep[i] = nothing
 	}
+	b.setWorth(s)
 	for _, classes := range b.thicknesses() {
 		b.fillOne(s, classes)
 	}
+	s.cells, s.stacks, s.lower, s.upper = nil, nil, nil, nil // a strip that is filled needs them no more
 }
 
 func (b *bench) setCells(s *strip) {
-	s.cells = make([][]value, len(b.classes))
+	s.cells, s.stacks = make([][]value, len(b.classes)), make([][]standing, len(b.classes))
 	for c := range s.cells {
+		s.stacks[c] = make([]standing, len(b.classes[c].zones))
 		s.cells[c] = slices.Repeat([]value{-1}, len(b.classes[c].zones))
-	}
-	if s.slants && b.keepsHeight(s) {
-		b.setSlab(s)
 	}
 }
 
@@ -125,35 +128,48 @@ next:
 // in which the last is an offcut crosscut from the strip.
 func (b *bench) fillOne(s *strip, classes []int) {
 	n := len(s.most) - 1
-	most, keep := make([]value, n+1), nothing
+	most, keep := make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
 	least, keeps := b.x.down(b.shop.MinOffcutLength+b.crosscut), b.keepsHeight(s)
 	partsFrom := b.x.down(b.inset) - b.x.down(b.end)
-	kept := make([]value, n+1)
 	for i := range most {
 		if i > 0 {
-			most[i] = max(most[i], most[i-1])
-		}
-		if keeps && i >= least {
-			most[i] = max(most[i], kept[i-least]+b.below(s, b.x.last(s.first+i)-b.crosscut)+1)
+			most[i], keep[i] = max(most[i], most[i-1]), keep[i-1]
 		}
 		if keeps {
-			keep = max(keep, most[i]-b.below(s, b.x.at(s.first+i)))
-			kept[i] = keep
-			s.keep[i] = max(s.keep[i], keep)
+			if i >= least {
+				most[i] = max(most[i], keep[i-least]+s.upper[i])
+			}
+			keep[i] = max(keep[i], most[i]-s.lower[i])
 		}
-		s.most[i] = max(s.most[i], most[i])
 		if i < partsFrom {
 			continue
 		}
 		for _, c := range classes {
-			to := i + b.classes[c].advance
-			if to > n {
-				continue
-			}
-			if v := b.cell(s, c, s.first+i); v > 0 {
-				most[to] = max(most[to], most[i]+v)
+			if to := i + b.classes[c].advance; to <= n {
+				most[to] = max(most[to], most[i]+b.cell(s, c, s.first+i))
 			}
 		}
+	}
+	for i := range most {
+		s.most[i], s.keep[i] = max(s.most[i], most[i]), max(s.keep[i], keep[i])
+	}
+}
+
+// setWorth works out what an offcut is worth that is crosscut from the strip: if
+// it begins at position i and ends before position k, at most upper[k] less
+// lower[i].
+func (b *bench) setWorth(s *strip) {
+	if !b.keepsHeight(s) {
+		return
+	}
+	if s.slants {
+		b.setSlab(s)
+	}
+	n := len(s.most)
+	s.lower, s.upper = make([]value, n), make([]value, n)
+	for i := range n {
+		s.lower[i] = b.below(s, b.x.at(s.first+i))
+		s.upper[i] = b.below(s, b.x.last(s.first+i)-b.crosscut) + 1
 	}
 }
 

@@ -15,7 +15,7 @@ type wood struct {
 	shop  *layout.Shop
 	board *layout.Board
 
-	x, y   axis
+	grids
 	nx, ny int // the last position at which something could end, its kerf included
 
 	crosscut layout.Length // the kerf along
@@ -30,13 +30,34 @@ type wood struct {
 	classes []class
 	alones  []layout.Length // widths of parts that are not ripped again
 	worth   worth
-	unsound [][]int64 // by position along, across: area of defects below; nil where none counts
+	unsound [][]int64 // by position across, along: area of defects below; nil where none counts
+}
+
+// grids are the axes along and across.
+type grids struct{ x, y axis }
+
+// gridsFor are the fine grids of a board, and the coarsest on which its parts
+// still take as much as they do on these.
+func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (coarse, fine grids) {
+	s := p.Shop
+	fine = grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}
+	var along, across []layout.Length
+	for i := range p.Bill {
+		if part := &p.Bill[i]; gives(p, part, b, prices) {
+			along = append(along, part.CutLength(s)+s.CrosscutKerf)
+			across = append(across, part.CutWidth(s)+min(s.RipKerf, s.RoughRipKerf))
+		}
+	}
+	return grids{
+		fine.x.coarser(along, s.MinOffcutLength+s.CrosscutKerf),
+		fine.y.coarser(across, s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf)),
+	}, fine
 }
 
 // newWood makes a board ready for prices. It fails where the grid is too coarse
 // or the amounts are too large to reckon with.
-func newWood(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (*wood, error) {
-	w := bareWood(p.Shop, b)
+func newWood(p *layout.Problem, b *layout.Board, g grids, prices map[string]layout.Money) (*wood, error) {
+	w := bareWood(p.Shop, b, g)
 	var err error
 	if w.worth, err = newWorth(p.Shop, b); err != nil {
 		return nil, fmt.Errorf("board %q: %w", b.Mark, err)
@@ -48,11 +69,9 @@ func newWood(p *layout.Problem, b *layout.Board, prices map[string]layout.Money)
 }
 
 // bareWood is a board without defects, parts and worth.
-func bareWood(s *layout.Shop, b *layout.Board) *wood {
+func bareWood(s *layout.Shop, b *layout.Board, g grids) *wood {
 	w := &wood{
-		shop: s, board: b, crosscut: s.CrosscutKerf, rip: min(s.RipKerf, s.RoughRipKerf),
-		x: newAxis(s, b.Length, mostAlong), y: newAxis(s, b.FullWidth(), mostAcross),
-	}
+		shop: s, board: b, crosscut: s.CrosscutKerf, rip: min(s.RipKerf, s.RoughRipKerf), grids: g}
 	if b.Edges == layout.EdgesRough {
 		w.near, w.end = s.EdgeJoint, s.EndSquare
 	}

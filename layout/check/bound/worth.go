@@ -48,17 +48,17 @@ func up(l layout.Length) int64    { return int64((l + layout.Micrometre - 1) / l
 func floor(l layout.Length) int64 { return int64(l / layout.Micrometre) }
 
 // setUnsound adds up the defects as marked, where there is surely wood: for
-// each position along and across, the area of them below.
+// each position across and along, the area of them below.
 func (w *wood) setUnsound() {
-	w.unsound = make([][]int64, w.nx+1)
-	w.unsound[0] = make([]int64, w.ny+1)
+	w.unsound = make([][]int64, w.ny+1)
+	for j := range w.unsound {
+		w.unsound[j] = make([]int64, w.nx+1)
+	}
 	for i := range w.nx {
 		covers := w.covers(i)
-		row := make([]int64, w.ny+1)
-		for j := range row {
-			row[j] = w.unsound[i][j] + int64(w.x.unit)*floor(coveredBelow(covers, w.y.at(j)))
+		for j, row := range w.unsound {
+			row[i+1] = row[i] + int64(w.x.unit)*floor(coveredBelow(covers, w.y.at(j)))
 		}
-		w.unsound[i+1] = row
 	}
 }
 
@@ -117,5 +117,5 @@ func (w *wood) offcut(r layout.Rect) value {
 // wasteIn is the area of defects between two positions along and two across.
 func (w *wood) wasteIn(x, y span) int64 {
 	x.hi, y.hi = min(x.hi, w.nx), min(y.hi, w.ny)
-	return w.unsound[x.hi][y.hi] - w.unsound[x.lo][y.hi] - w.unsound[x.hi][y.lo] + w.unsound[x.lo][y.lo]
+	return w.unsound[y.hi][x.hi] - w.unsound[y.hi][x.lo] - w.unsound[y.lo][x.hi] + w.unsound[y.lo][x.lo]
 }

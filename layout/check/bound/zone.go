@@ -47,7 +47,7 @@ func (w *wood) commonWaste(c *class, lo, hi int) []int64 {
 	}
 	waste := make([]int64, w.ny+1)
 	for j := range waste {
-		waste[j] = w.unsound[last][j] - w.unsound[first][j]
+		waste[j] = w.unsound[j][last] - w.unsound[j][first]
 	}
 	return waste
 }
