@@ -25,7 +25,7 @@ const (
 	ourFault   class = iota // anything that is not one of the others
 	badInput                // the command line or a file has to be put right
 	partsShort              // a valid plan was written, but parts are missing
-	planBroken              // a plan fails its check
+	planBroken              // a plan fails its check, or its bound is not proven
 )
 
 // exitCodes is the one table from error class to exit code.

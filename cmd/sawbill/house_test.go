@@ -33,6 +33,7 @@ func rooms() map[string][]string {
 		"cmd/sawbill":           {"*"},
 		"samples":               {},
 		"layout/record":         {"layout"},
+		"layout/check/bound":    {"layout", "layout/check"},
 	}
 }
 
