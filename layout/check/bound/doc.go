@@ -1,0 +1,70 @@
+// Package bound proves a lower bound on the cost of a plan from the prices that
+// the plan carries, and from nothing else. It shares no code with the solver and
+// takes its time: it is there so that nobody need believe the solver.
+//
+// # What prices prove
+//
+// Let p(i) >= 0 be a price for each piece of part i, d(i) the pieces that a plan
+// makes, and c(b) the cost of board b. A valid plan with the same parts missing
+// makes the same pieces: it cuts some boards, and what it cuts from board b, at
+// these prices and with the worth of the offcuts, is worth at most best(b, p), the
+// most that any cutting of that board alone can be worth. So it costs
+//
+//	sum over boards cut of (c(b) - offcuts of b)
+//	  >= sum of d(i) p(i) - sum over boards cut of (best(b, p) - c(b))
+//	  >= sum of d(i) p(i) - sum over all boards of max(0, best(b, p) - c(b)).
+//
+// That is the Lagrangian dual of the plan in which the demand is priced out
+// (Geoffrion 1974), the bound of Dantzig & Wolfe (1960) and of the cutting stock
+// programmes of Gilmore & Gomory (1961, 1965). Any prices will do, and anything
+// that is no less than best(b, p) may stand in its place: the bound is lower then,
+// and still valid.
+//
+// # What stands in the place of best(b, p)
+//
+// The recursion over the levels in which wood is cut, from the inside out: the
+// last rip of one length (stack.go), the lengths of a strip (strip.go), the strips
+// of a blank (blank.go), the blanks of a board (lengths.go). It is the best way to
+// cut a board under rules that are never stricter than those of a valid plan:
+//
+//   - A place x is known by its position floor(x/g) on a grid alone (axis.go). A
+//     piece of size s, cut off by a kerf k, takes floor((s+k)/g) positions. As
+//     floor(a)+floor(b) <= floor(a+b), whatever fits on the board fits on the
+//     grid: floor is superadditive, a dual feasible function (Fekete & Schepers
+//     2001). What fits on the grid may not fit on the board.
+//   - A part meets a defect only if it does so from every place that its position
+//     stands for; the far edge is taken where it is best for the piece, and a
+//     micrometre out, as the checker allows.
+//   - An offcut counts from the first place of its first position to the last
+//     place of its last: at most one position larger each way. Its worth is
+//     rounded up.
+//   - A trued blank may hold strips of any thicknesses that its board can give.
+//   - A rough rip before truing counts as a rip, with the thinner of both kerfs and
+//     without the joint that it makes necessary; an offcut that is as long as its
+//     blank may have come from one, so it may lie where truing would take wood.
+//   - Metal is a defect that no grade accepts; kerfs may meet it.
+//   - Copies are not limited, and match is ignored: the same holds for best(b, p).
+//
+// Where the grid divides all sizes, and none of the other rules is relaxed, it
+// finds best(b, p) itself.
+//
+// # How it gets there
+//
+// Positions are taken together in cells at first, along the board and across it,
+// and a step between two cells is worth what the best step between any of their
+// positions could be: the longest piece, the widest strip. The best way over
+// cells is no less than the best way over positions. Then only those cells are
+// split which the best way leads over (chain.go). Boards are looked at level by
+// level, more finely each time, until together they prove what the plan states or
+// until every best way leads over single positions (prove.go). A board that is
+// worth no more than it costs needs no closer look.
+//
+// Values are whole numbers, hundredths of a ten-thousandth of the currency, and
+// sums over boards are exact.
+//
+// Letters: i and h are positions along, j and k across; a is where a blank
+// begins, and e the position at which the next piece may begin after it; k and e
+// lie behind the kerf. c numbers classes of parts of one thickness and length, z
+// the zones of a class: stretches along the board where it meets the same
+// defects.
+package bound

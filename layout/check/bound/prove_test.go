@@ -1,0 +1,164 @@
+package bound
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"sawbill/layout"
+)
+
+// The job of these tests: boards of ash, 1000 by 100, planed and straight, that
+// cost 80 each, and eight slats of 247 by 48. All kerfs are 4 and nothing else is
+// lost, so a board gives 4 x 2 slats exactly: 4 x 247 + 3 x 4 = 1000 and
+// 2 x 48 + 4 = 100. Offcuts are worth nothing.
+const mm = layout.Millimetre
+
+func slatShop() *layout.Shop {
+	s := layout.DefaultShop(layout.Millimetres)
+	s.RipKerf, s.CrosscutKerf, s.RoughRipKerf = 4*mm, 4*mm, 4*mm
+	s.EndTrim, s.OffcutCredit = 0, 0
+	s.MinRipLength = 200 * mm
+	return s
+}
+
+func slatBoard(mark string, source layout.Source) layout.Board {
+	return layout.Board{
+		Mark: mark, Base: mark, Species: "ash", Thickness: 20 * mm, Source: source,
+		Length: 1000 * mm, Width: 100 * mm, TipWidth: 100 * mm,
+		Edges: layout.EdgesBoth, Faces: layout.FacesPlaned, Cost: 80 * layout.Unity,
+	}
+}
+
+// slatTree cuts eight slats from a board.
+func slatTree() *layout.Node {
+	whole := layout.Rect{X1: 0, X2: 1000 * mm, Y1: 0, Y2: 100 * mm}
+	blank := &layout.Node{Rect: whole, Cut: layout.Rip, Trued: true, Thickness: 20 * mm}
+	for row := range layout.Length(2) {
+		strip := &layout.Node{Rect: whole, Cut: layout.Crosscut}
+		strip.Y1, strip.Y2 = row*52*mm, row*52*mm+48*mm
+		for i := range layout.Length(4) {
+			slat := &layout.Node{Rect: strip.Rect, Part: "slat"}
+			slat.X1, slat.X2 = i*251*mm, i*251*mm+247*mm
+			strip.Children = append(strip.Children, slat)
+		}
+		blank.Children = append(blank.Children, strip)
+	}
+	return &layout.Node{Rect: whole, Cut: layout.Crosscut, Children: []*layout.Node{blank}}
+}
+
+// slatPlan cuts one of three boards on the rack; one on hold takes no part, nor
+// does one at the yard unless yard says so. Prices and bounds are in whole units.
+func slatPlan(price, priceBound, bound layout.Money) *layout.Plan {
+	p := &layout.Problem{Shop: slatShop(), Bill: []layout.Part{{
+		Name: "slat", Species: []string{"ash"}, Quantity: 8, Grade: layout.Clear,
+		Thickness: 20 * mm, Width: 48 * mm, Length: 247 * mm,
+	}}}
+	for i, source := range []layout.Source{layout.Rack, layout.Rack, layout.Rack, layout.Hold, layout.Yard} {
+		p.Stock = append(p.Stock, slatBoard(string(rune('A'+i)), source))
+	}
+	plan := layout.Assemble(p, []layout.BoardCut{{Board: "A", Root: slatTree()}})
+	priceBound, bound = priceBound*layout.Unity, bound*layout.Unity
+	plan.Totals.Prices = map[string]layout.Money{"slat": price * layout.Unity}
+	plan.Totals.PriceBound, plan.Totals.Bound = &priceBound, &bound
+	return plan
+}
+
+func TestProve(t *testing.T) {
+	withYard := func(p *layout.Plan) { p.Problem.Yard = true }
+	none := func(*layout.Plan) {}
+	for _, tc := range []struct {
+		name         string
+		price        layout.Money
+		stated       layout.Money
+		alter        func(*layout.Plan)
+		want         layout.Money
+		isNotReached bool
+	}{
+		// Eight slats at 10 are worth 80, which is what a board costs.
+		{"prices that are just right", 10, 80, none, 80, false},
+		{"less than they prove", 10, 70, none, 80, false},
+		// At 12 each of three boards is worth 96, 16 more than it costs: 96 - 3 x 16.
+		{"prices too high", 12, 48, none, 48, false},
+		{"prices too high for what is stated", 12, 49, none, 48, true},
+		{"a board at the yard takes part", 12, 32, withYard, 32, false},
+		{"a board at the yard takes part, stated without it", 12, 48, withYard, 32, true},
+		// At 9 no board is worth what it costs: 8 x 9.
+		{"prices too low", 9, 72, none, 72, false},
+		{"prices too low for what is stated", 9, 80, none, 72, true},
+		// Of the slats none is priced.
+		{"no price for the part", 0, 0, none, 0, false},
+	} {
+		plan := slatPlan(tc.price, tc.stated, 80)
+		tc.alter(plan)
+		proof, err := Prove(never, plan)
+		if err != nil {
+			t.Errorf("%s: %v", tc.name, err)
+			continue
+		}
+		if proof.Proven != tc.want*layout.Unity || (len(proof.Violations) > 0) != tc.isNotReached {
+			t.Errorf("%s: proven %v, want %v; violations %v", tc.name, proof.Proven, tc.want, proof.Violations)
+		}
+	}
+}
+
+// Every way to touch what a plan says of its bound is found out.
+func TestProveRefuses(t *testing.T) {
+	for _, tc := range []struct {
+		name  string
+		alter func(*layout.Plan)
+		want  string
+	}{
+		{"price_bound raised", func(p *layout.Plan) { *p.Totals.PriceBound += layout.Unity; *p.Totals.Bound += layout.Unity }, "more than the cost"},
+		{"price_bound above bound", func(p *layout.Plan) { *p.Totals.Bound -= layout.Unity }, "is less than"},
+		{"bound above the cost", func(p *layout.Plan) { *p.Totals.Bound += 1 }, "more than the cost"},
+		{"bound left out", func(p *layout.Plan) { p.Totals.Bound = nil }, "no bound is given"},
+		{"price_bound left out", func(p *layout.Plan) { p.Totals.PriceBound = nil }, "does not say what they prove"},
+		{"prices left out", func(p *layout.Plan) { p.Totals.Prices = nil }, "without the prices"},
+		{"a price lowered", func(p *layout.Plan) { p.Totals.Prices["slat"]-- }, "falls short"},
+		{"a price raised", func(p *layout.Plan) { p.Totals.Prices["slat"]++ }, "falls short"},
+		{"a price below 0", func(p *layout.Plan) { p.Totals.Prices["slat"] = -1 }, "is negative"},
+		{"a price for nothing in the bill", func(p *layout.Plan) { p.Totals.Prices["slot"] = 1 }, "does not ask for"},
+		{"a price dropped", func(p *layout.Plan) { delete(p.Totals.Prices, "slat") }, "falls short"},
+		{"a cut moved", func(p *layout.Plan) { p.Boards[0].Root.Children[0].Children[0].Y2 += mm }, "V2: "},
+	} {
+		plan := slatPlan(10, 80, 80)
+		tc.alter(plan)
+		proof, err := Prove(never, plan)
+		if err != nil {
+			t.Errorf("%s: %v", tc.name, err)
+			continue
+		}
+		var said []string
+		for _, v := range proof.Violations {
+			said = append(said, v.String())
+		}
+		if !strings.Contains(strings.Join(said, "\n"), tc.want) {
+			t.Errorf("%s: want a violation that says %q, got %q", tc.name, tc.want, said)
+		}
+	}
+}
+
+func TestProveFails(t *testing.T) {
+	unpriced := slatPlan(10, 80, 80)
+	unpriced.Totals.Prices, unpriced.Totals.PriceBound = nil, nil
+	if _, err := Prove(never, unpriced); !errors.Is(err, ErrUnpriced) {
+		t.Errorf("without prices: %v", err)
+	}
+	always := func() bool { return true }
+	if _, err := Prove(always, slatPlan(12, 80, 80)); !errors.Is(err, ErrStopped) {
+		t.Errorf("stopped: %v", err)
+	}
+	for name, alter := range map[string]func(*layout.Plan){
+		"jointer width": func(p *layout.Plan) { p.Problem.Shop.JointerWidth = 500 * mm },
+		"crook":         func(p *layout.Plan) { p.Problem.Stock[1].Crook = mm },
+		"sliver":        func(p *layout.Plan) { p.Problem.Shop.OffcutCredit, p.Problem.Shop.MinOffcutWidth, p.Problem.Shop.RoughRipKerf = 1, 0, 0 },
+		"price":         func(p *layout.Plan) { p.Totals.Prices["slat"] = layout.MaxMoney * 1000 },
+	} {
+		plan := slatPlan(10, 80, 80)
+		alter(plan)
+		if proof, err := Prove(never, plan); err == nil || !strings.HasPrefix(err.Error(), "cannot prove: ") {
+			t.Errorf("%s: want a refusal, got %v and %v", name, err, proof.Violations)
+		}
+	}
+}
