@@ -152,8 +152,10 @@ func TestProveFails(t *testing.T) {
 	for name, alter := range map[string]func(*layout.Plan){
 		"jointer width": func(p *layout.Plan) { p.Problem.Shop.JointerWidth = 500 * mm },
 		"crook":         func(p *layout.Plan) { p.Problem.Stock[1].Crook = mm },
-		"sliver":        func(p *layout.Plan) { p.Problem.Shop.OffcutCredit, p.Problem.Shop.MinOffcutWidth, p.Problem.Shop.RoughRipKerf = 1, 0, 0 },
-		"price":         func(p *layout.Plan) { p.Totals.Prices["slat"] = layout.MaxMoney * 1000 },
+		"sliver": func(p *layout.Plan) {
+			p.Problem.Shop.OffcutCredit, p.Problem.Shop.MinOffcutWidth, p.Problem.Shop.RoughRipKerf = 1, 0, 0
+		},
+		"price": func(p *layout.Plan) { p.Totals.Prices["slat"] = layout.MaxMoney * 1000 },
 	} {
 		plan := slatPlan(10, 80, 80)
 		alter(plan)
