@@ -28,7 +28,8 @@ func (b *bench) blank(at blankAt) value {
 	}
 	n := b.ny
 	wide := min(b.leastAcross(), max(1, n/12))
-	c := newChain(n, wide, func(from, to span) value { return b.plain.between(at, from, to) })
+	plain := blankAt{at.a, at.e, b.board.FullWidth()}
+	c := newChain(n, wide, func(from, to span) value { return b.plain.between(plain, from, to) })
 	v := c.settle(b.fine, 0, func(from, to span) value { return b.between(at, from, to) }, b.stop)
 	b.blanks[at] = v
 	return v
@@ -46,7 +47,9 @@ func (b *bench) between(at blankAt, from, to span) value {
 	if j1 > j2 || k1 > k2 {
 		return best
 	}
-	if slices.ContainsFunc(b.classes, func(c class) bool { return c.again }) {
+	// Without parts a strip can only be better than one offcut of its length
+	// where the far edge cuts into that.
+	if b.tapers() || slices.ContainsFunc(b.classes, func(c class) bool { return c.again }) {
 		best = max(best, b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j1, k: k2}), at))
 	}
 	for _, width := range b.alones {

@@ -55,6 +55,14 @@ func TestBoundIsNeverBelowTheBest(t *testing.T) {
 	}
 }
 
+// On these tapered boards an offcut under the slanting edge, crosscut from a
+// strip without parts, was not reckoned with.
+func TestBoundKnowsOffcutsUnderTheFarEdge(t *testing.T) {
+	for _, seed := range []int64{1525, 2374, 3421, 4656, 5631, 7651} {
+		holdBound(t, seed)
+	}
+}
+
 func holdBound(t *testing.T, seed int64) {
 	p, price := tiny(rand.New(rand.NewSource(seed)))
 	b := &p.Stock[0]
