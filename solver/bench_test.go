@@ -53,7 +53,8 @@ type untilFirst struct{ enough func() }
 func (u untilFirst) Improved(int, *layout.Plan) { u.enough() }
 
 // Round takes no interest.
-func (untilFirst) Round(int) {}
+func (untilFirst) Round(int)                {}
+func (untilFirst) Proven(int, layout.Money) {}
 
 func stopped() context.Context {
 	ctx, cancel := context.WithCancel(context.Background())

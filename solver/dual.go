@@ -3,6 +3,7 @@ package solver
 import (
 	"slices"
 
+	"sawbill/layout"
 	"sawbill/solver/internal/column"
 )
 
@@ -11,99 +12,165 @@ import (
 //
 //	L(p) = sum of wanted * p - sum over boards of max(0, best(board, p) - cost)
 //
-// large, by a subgradient method with a smoothed direction (Polyak 1969; Barahona
-// & Anbil 2000). Boards are priced one by one with any number of copies, by the
-// swift routine; so what comes out steers the search and proves nothing.
+// large, by column generation. The boards are priced between the best prices so
+// far and the dual values of the master, for those jump about at first
+// (Wentges 1997); when nothing new is found there, nearer to the dual values.
+// The quick routine prices, so what comes out steers the search and proves
+// nothing.
 type dual struct {
-	s        *search
-	values   []float64
-	smooth   []float64 // direction, relative to the start values
-	best     float64
-	keep     []float64
-	appeal   []float64 // of boards at the kept values: what they are worth over their cost
-	step     float64
-	sinceTop int
+	s      *search
+	m      *master
+	best   float64   // the largest L
+	center []float64 // the prices of it
+	appeal []float64 // of boards at the center: what they are worth over their cost
 }
+
+const (
+	dualPull  = 0.7    // how far towards the center boards are priced
+	closeDual = 0.0005 // of the value: the master and L are near enough
+)
 
 // settle finds the values that the search goes on with, and which boards appeal
 // at them.
-func (s *search) settle(target float64) {
-	d := &dual{s: s, values: slices.Clone(s.start), smooth: make([]float64, len(s.start)), step: 0.25}
-	boards := s.usable
-	for range d.rounds(len(boards)) {
-		if s.workers[0].stop() {
+func (s *search) settle(from *state) {
+	d := &dual{s: s, m: s.newMaster(made(s.p, from))}
+	for b, c := range from.cuts {
+		if c != nil {
+			d.m.offerCut(b, c)
+		}
+	}
+	for range d.rounds() {
+		if s.workers[0].stop() || !d.round() {
 			break
 		}
-		d.round(boards, target)
 	}
-	if d.keep != nil {
-		s.values, s.appeal = d.keep, d.appeal
-	}
-}
-
-// rounds is how many rounds are spent, fewer when there are many boards.
-func (d *dual) rounds(boards int) int { return max(1, min(50, 2500/max(1, boards))) }
-
-func (d *dual) round(boards []int, target float64) {
-	s := d.s
-	price := make([]column.Value, len(d.values))
-	lower, got := 0.0, make([]float64, len(d.values))
-	for i, v := range d.values {
-		price[i] = column.Value(v) + 1
-		lower += v * float64(s.p.Bill[i].Quantity)
-	}
-	found := s.priceAll(boards, price)
-	if found == nil {
+	s.master = d
+	if d.center == nil {
 		return
 	}
-	appeal := make([]float64, len(s.p.Stock))
-	for k, b := range boards {
-		cost := float64(column.FromMoney(s.p.Stock[b].Cost))
-		worth := float64(found[k].Value)
-		appeal[b] = worth / max(cost, 1)
-		if worth <= cost {
-			continue
-		}
-		lower -= worth - cost
-		for i, n := range found[k].Counts {
-			got[i] += float64(n)
-		}
+	s.appeal = d.appeal
+	for i, v := range d.center {
+		s.values[i] = max(v, leastShare*s.start[i])
 	}
-	if d.note(lower, appeal) {
-		d.move(got, max(target-lower, 0.01*target))
-	}
+	s.anchor = slices.Clone(s.values)
 }
 
-// note keeps the values with the best L so far; after three rounds without gain
-// it goes back to them with a shorter step.
-func (d *dual) note(lower float64, appeal []float64) (goOn bool) {
-	if d.keep == nil || lower > d.best {
-		d.best, d.keep, d.appeal, d.sinceTop = lower, slices.Clone(d.values), appeal, 0
-		return true
+// leastShare is how much of its first value a part is worth to the search at
+// least, for a part worth nothing would be left out.
+const leastShare = 0.1
+
+// made is what a plan makes, by row of the bill.
+func made(p *layout.Problem, st *state) []int {
+	made := make([]int, len(p.Bill))
+	for i := range p.Bill {
+		made[i] = p.Bill[i].Quantity - st.missing[i]
 	}
-	if d.sinceTop++; d.sinceTop == 3 {
-		d.step, d.sinceTop = d.step/2, 0
-		copy(d.values, d.keep)
-		clear(d.smooth)
+	return made
+}
+
+// rounds is how many rounds are spent at most, fewer when there are many boards.
+func (d *dual) rounds() int { return max(12, min(80, 8000/max(1, len(d.s.usable)))) }
+
+// round prices all boards once; it reports false when there is nothing more to
+// find.
+func (d *dual) round() bool {
+	own, ok := d.m.solve()
+	if !ok {
 		return false
 	}
-	return true
+	for pull := dualPull; ; pull = max(0, pull-dualPull/2) {
+		added, ok := d.price(d.between(own.parts, pull), own)
+		switch {
+		case !ok:
+			return false
+		case added > 0:
+			return own.value-d.best > closeDual*own.value
+		case pull == 0:
+			return false
+		}
+	}
 }
 
-// move goes along the smoothed direction, in coordinates relative to the start
-// values.
-func (d *dual) move(got []float64, room float64) {
-	var norm float64
-	for i, start := range d.s.start {
-		g := start * (float64(d.s.p.Bill[i].Quantity) - got[i])
-		d.smooth[i] = 0.6*d.smooth[i] + 0.4*g
-		norm += d.smooth[i] * d.smooth[i]
+// between is prices that lie so far from the master's towards the center.
+func (d *dual) between(own []float64, pull float64) []float64 {
+	if d.center == nil {
+		return own
 	}
-	if norm == 0 {
-		return
+	target := make([]float64, len(own))
+	for i := range target {
+		target[i] = pull*d.center[i] + (1-pull)*own[i]
 	}
-	for i, start := range d.s.start {
-		q := d.values[i]/start + d.step*room/norm*d.smooth[i]
-		d.values[i] = start * min(max(q, 0.2), 5)
+	return target
+}
+
+// price prices all boards at some prices and offers to the master what is
+// attractive at its own. It reports how many columns those were.
+func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
+	s := d.s
+	price := make([]column.Value, len(target))
+	lower := 0.0
+	for i, v := range target {
+		price[i] = column.Value(v)
+		lower += v * float64(d.m.demand[i])
 	}
+	boards := d.m.boards()
+	found := s.priceAll(boards, price, d.m.demand)
+	if found == nil {
+		return 0, false
+	}
+	appeal := make([]float64, len(s.p.Stock))
+	sums := make([]sum, len(d.m.clusters))
+	for k, b := range boards {
+		c := d.m.of[b]
+		cost := float64(column.FromMoney(s.p.Stock[b].Cost))
+		worth := float64(found[k].Value)
+		d.m.eachTwin(b, func(twin int) { appeal[twin] = worth / max(cost, 1) })
+		if worth > cost {
+			lower -= (worth - cost) * d.m.share(c)
+			sums[c].add(cost, price, &found[k])
+		}
+		if cut := &found[k].Cut; cut.Root != nil {
+			s.pool.add(b, cut)
+		}
+	}
+	for c := range sums {
+		if sums[c].counts != nil && sums[c].cost-valueOf(sums[c].counts, own.parts) < own.clusters[c]-minGain {
+			d.m.offer(c, sums[c].cost, sums[c].counts)
+			added++
+		}
+	}
+	if lower > d.best || d.center == nil {
+		d.best, d.center, d.appeal = lower, target, appeal
+	}
+	return added, true
+}
+
+// minGain is the least gain for which a column is added, as a value.
+const minGain = 10
+
+// sum is a column of a cluster.
+type sum struct {
+	cost   float64
+	counts []int
+}
+
+// add adds what was found for a board at some prices.
+func (s *sum) add(cost float64, price []column.Value, found *column.Priced) {
+	if s.counts == nil {
+		s.counts = make([]int, len(price))
+	}
+	s.cost += cost - float64(found.Value)
+	for i, n := range found.Counts {
+		s.cost += float64(n) * float64(price[i])
+		s.counts[i] += n
+	}
+}
+
+// prices are those with the largest L, or where there was no time for any those
+// that the search began with.
+func (d *dual) prices() []float64 {
+	if d.center == nil {
+		return d.s.start
+	}
+	return d.center
 }

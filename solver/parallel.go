@@ -14,19 +14,28 @@ func (s *search) solve(tasks []*task) []*answer {
 	return answers
 }
 
-// priceAll finds a good column for every board, with any number of copies; nil
-// when stopped.
-func (s *search) priceAll(boards []int, price []column.Value) []column.Cut {
-	found := make([]column.Cut, len(boards))
+// priceAll finds a good column for every board, with any number of copies, and a
+// cut within limits; nil when stopped.
+func (s *search) priceAll(boards []int, price []column.Value, limits []int) []column.Priced {
+	found := make([]column.Priced, len(boards))
 	s.each(len(boards), func(w *worker, k int) {
 		if !w.stop() {
-			found[k] = w.bench.Counted(s.swift.board(boards[k]), price)
+			found[k] = w.bench.Priced(s.pricing().board(boards[k]), price, limits)
 		}
 	})
 	if s.workers[0].stop() {
 		return nil
 	}
 	return found
+}
+
+// pricing is how boards are priced for the master: quickly, or swiftly where
+// there are very many.
+func (s *search) pricing() *pricer {
+	if len(s.usable) > manyBoards {
+		return s.swift
+	}
+	return s.quick
 }
 
 // each does n things, several side by side. Goroutines live here only.

@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"sawbill/layout"
+	"sawbill/solver/internal/ceiling"
 	"sawbill/solver/internal/column"
 )
 
@@ -38,6 +39,7 @@ type worker struct {
 	quick *pricer
 	fine  *pricer
 	bench column.Bench
+	high  ceiling.Bench
 	stop  func() bool
 }
 

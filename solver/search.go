@@ -22,10 +22,13 @@ type search struct {
 	workers []*worker
 	values  []float64 // of the parts, adapted as the search goes on
 	start   []float64
+	anchor  []float64 // about which the values move
 	rng     *rand.Rand
 	appeal  []float64 // of boards; what they are worth at settled values over their cost
 	usable  []int     // boards that may give something
 	pool    *pool
+	master  *dual
+	proof   *proof
 	islands []*island
 	best    *state
 }
@@ -84,7 +87,7 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
 		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
-	s.values, s.appeal = slices.Clone(s.start), make([]float64, len(p.Stock))
+	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
 	for i := range s.appeal {
 		s.appeal[i] = 1
 	}
@@ -183,7 +186,7 @@ func (s *search) correctValues(st *state) {
 	for _, b := range used {
 		c := st.cuts[b]
 		if v := valueOf(c.Counts, s.values); v > 0 {
-			correct(s.values, s.start, c.Counts, netValue(s.p, b, c)/v, net/value)
+			correct(s.values, s.anchor, c.Counts, netValue(s.p, b, c)/v, net/value)
 		}
 	}
 }

@@ -2,11 +2,9 @@ package solver
 
 import (
 	"context"
-	"fmt"
 	"runtime"
 
 	"sawbill/layout"
-	"sawbill/layout/check"
 )
 
 // Options steer a solve. The zero value works.
@@ -18,6 +16,9 @@ type Options struct {
 	// Workers is how many tasks are planned side by side; 0 means one a
 	// processor. It never changes the answer.
 	Workers int
+	// Within ends the solve when the gap between the cost and what is proven is no
+	// more than this share of the cost, 0 to 1; 0 means when they are equal.
+	Within float64
 	// Observer hears of progress; nil hears nothing.
 	Observer Observer
 }
@@ -34,6 +35,9 @@ type Observer interface {
 	// Improved is called with each better plan that is found. round is 0 for the
 	// first plan.
 	Improved(round int, plan *layout.Plan)
+	// Proven is called when more is proven: no plan with the same parts missing
+	// costs less than bound.
+	Proven(round int, bound layout.Money)
 	// Round is called after every round.
 	Round(round int)
 }
@@ -47,59 +51,50 @@ const (
 	Stopped Status = iota
 	// Settled means that nothing is left to try.
 	Settled
+	// Near means that the gap is no more than was asked for.
+	Near
 )
 
 // Solve finds a plan for p that leaves the least missing and then costs the
-// least (layout.Score). It stops when ctx ends, when the rounds are used up or
-// when nothing is left to try, and returns the best plan found, which has
-// passed the checker. A context that has ended already gives whatever the first
-// plan holds by then, at worst nothing but missing parts. An error is a fault of
-// ours and names the seed.
+// least (layout.Score). It stops when ctx ends, when the rounds are used up, when
+// nothing is left to try or when the plan is proven to be near enough to the best,
+// and returns the best plan found, which has passed the checker, with what is
+// proven. A context that has ended already gives whatever the first plan holds by
+// then, at worst nothing but missing parts. An error is a fault of ours and names
+// the seed.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	s := newSearch(p, o, func() bool { return ctx.Err() != nil })
+	a := &outcome{s: s}
 	s.settleIslands(s.first())
-	best, err := s.passed(s.best)
-	if err != nil {
+	if err := a.take(0); err != nil {
 		return nil, Stopped, err
 	}
-	s.improved(0, best)
-	s.settle(s.best.netValue())
+	s.settle(s.best)
+	s.proof = s.newProof()
 	if s.improve(s.second()) {
-		if best, err = s.passed(s.best); err != nil {
+		if err := a.take(0); err != nil {
 			return nil, Stopped, err
 		}
-		s.improved(0, best)
 	}
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:
-			return best, Settled, nil
+			return a.plan, Settled, nil
+		case a.near():
+			return a.plan, Near, nil
 		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
-			return best, Stopped, nil
+			return a.plan, Stopped, nil
 		}
 		if s.round(n) {
-			if best, err = s.passed(s.best); err != nil {
+			if err := a.take(n); err != nil {
 				return nil, Stopped, err
 			}
-			s.improved(n, best)
+		}
+		if s.proof.step() {
+			a.prove(n)
 		}
 		if o.Observer != nil {
 			o.Observer.Round(n)
 		}
 	}
-}
-
-func (s *search) improved(round int, plan *layout.Plan) {
-	if s.o.Observer != nil {
-		s.o.Observer.Improved(round, plan)
-	}
-}
-
-// passed is the plan of a state once the checker has passed it.
-func (s *search) passed(st *state) (*layout.Plan, error) {
-	plan := st.plan()
-	if faults := check.Plan(plan); len(faults) > 0 {
-		return nil, fmt.Errorf("solver: seed %d made a plan that fails its check: %v", s.o.Seed, faults[0])
-	}
-	return plan, nil
 }

@@ -80,6 +80,9 @@ func (p *progress) Improved(_ int, plan *layout.Plan) {
 	p.bar.Describe(text)
 }
 
+// Proven takes no room yet.
+func (p *progress) Proven(int, layout.Money) {}
+
 // Round moves the bar where the rounds bound the solve.
 func (p *progress) Round(round int) {
 	if !p.byClock {

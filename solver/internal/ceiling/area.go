@@ -68,8 +68,26 @@ func (a *area) outline(x layout.Length) float64 {
 	return piece(0, from) + piece(from, to) + piece(to, float64(x))
 }
 
-// before is the worth up to x, rounded down; after is the same rounded up, so
-// that after(x2) - before(x1) is never less than the worth between.
-func (a *area) before(x layout.Length) Value { return Value(math.Floor(a.upTo(x) * a.w.rate)) }
+// rough is the worth of an offcut of the board's full width between two places at
+// most: no more than all sound wood there, and no more than the largest rectangle.
+func (w *Board) rough(lo, hi layout.Length) Value {
+	sound := w.whole.upTo(hi) - w.whole.upTo(lo)
+	return Value(math.Ceil(min(sound, w.rectangle(lo, hi, 0))*w.rate)) + 1
+}
 
-func (a *area) after(x layout.Length) Value { return Value(math.Ceil(a.upTo(x)*a.w.rate)) + 1 }
+// rectangle is the area of the largest rectangle from low up to the far edge
+// between two places. Under a slanting edge it begins where the board is wide and
+// ends at x, and (x - lo) * far(x) is a parabola.
+func (w *Board) rectangle(lo, hi, low layout.Length) float64 {
+	b := w.wood
+	slope := float64(b.TipWidth-b.Width) / float64(b.Length)
+	wide, length := float64(b.Width-low)+slope*float64(lo), float64(hi-lo)
+	if slope > 0 {
+		wide = float64(b.Width-low) + slope*float64(hi)
+	}
+	if fall := math.Abs(slope); fall > 0 {
+		length = min(length, max(0, wide)/(2*fall))
+		wide -= fall * length
+	}
+	return length * max(0, wide) / mm2
+}

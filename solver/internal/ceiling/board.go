@@ -52,9 +52,7 @@ type lane struct {
 	thickness layout.Length
 	classes   []class
 	heights   []height
-	profiles  []profile
-	same      []bool    // by position along: every class is in the same zone as one position before
-	at        [][]int32 // by height, by position across: the profile; -1 where there is none
+	same      []bool // by position along: every class is in the same zone as one position before
 }
 
 // class is the parts of one thickness and one length: a cell holds parts of one
@@ -104,7 +102,6 @@ func New(p *layout.Problem, b *layout.Board) *Board {
 	for i := range w.lanes {
 		w.setZones(&w.lanes[i])
 		w.setHeights(&w.lanes[i])
-		w.setProfiles(&w.lanes[i])
 	}
 	return w
 }

@@ -10,8 +10,8 @@ import (
 // chain is what a strip is worth from one start on, by where its blank ends:
 // steps of a staircase.
 type chain struct {
-	worth staircase // by position behind the last part
-	rest  staircase // by position where a last offcut may start: less the worth before it
+	worth staircase   // by position behind the last part
+	rest  []staircase // by kind of offcut, by position where a last one may start: less the worth before it
 }
 
 // staircase is a function that only rises: from position at[i] on it is v[i].
@@ -39,18 +39,18 @@ func (s *staircase) upTo(i int) Value {
 func (b *Bench) chain(r *row, a layout.Length) chain {
 	w := b.w
 	first, parts := w.x.down(a+w.end), w.x.down(a+w.inset)
-	n := min(w.x.down(w.to+w.shop.CrosscutKerf), w.x.n+1)
+	n := w.x.down(w.to + w.shop.CrosscutKerf)
 	b.v = size(b.v, n+1, Value(0))
 	v := b.v
-	c := chain{staircase{b.room32(), b.room64()}, staircase{}}
-	o := stripOffcuts{row: r, next: first, most: none, gap: w.offcutGap()}
+	c := chain{worth: staircase{b.room32(), b.room64()}}
+	kinds := b.newStripOffcuts(r, first)
 	for i := first; i <= n; i++ {
 		best := v[i]
 		if i > first {
 			best = max(best, v[i-1])
 		}
-		if r.offcuts != nil {
-			best = max(best, o.endingAt(v, i))
+		for k := range kinds {
+			best = max(best, kinds[k].endingAt(v, i))
 		}
 		v[i] = best
 		rises := i == first || best > v[i-1]
@@ -62,10 +62,10 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 		}
 	}
 	b.keep(&c.worth)
-	if r.offcuts != nil {
-		c.rest = staircase{b.room32(), b.room64()}
-		c.setRest(r)
-		b.keep(&c.rest)
+	for k := range r.offcuts {
+		c.rest = append(c.rest, staircase{b.room32(), b.room64()})
+		c.setRest(w, &kinds[k], r.offcuts[k].along.Lo, &c.rest[k])
+		b.keep(&c.rest[k])
 	}
 	return c
 }
@@ -105,13 +105,16 @@ func (r *row) push(v []Value, i int) {
 	}
 }
 
-// setRest lists where a last offcut may start.
-func (c *chain) setRest(r *row) {
+// setRest lists where a last offcut of a kind may start.
+func (c *chain) setRest(w *Board, o *stripOffcuts, from layout.Length, rest *staircase) {
 	most := none
 	for k, i := range c.worth.at {
-		if v := c.worth.v[k] - r.before[i]; v > most {
+		if w.x.at(int(i)) < from-w.x.unit {
+			continue
+		}
+		if v := c.worth.v[k] - o.before[i]; v > most {
 			most = v
-			c.rest.add(int(i), v)
+			rest.add(int(i), v)
 		}
 	}
 }
@@ -123,34 +126,89 @@ func (w *Board) offcutGap() int {
 	return max(1, w.x.down(gap+w.x.unit-1))
 }
 
-// stripOffcuts seeks offcuts between the cells of a strip.
+// stripOffcuts seeks offcuts of one kind between the cells of a strip.
 type stripOffcuts struct {
-	row  *row
-	next int
-	most Value
-	gap  int
+	before []Value // worth up to a position, rounded down
+	after  []Value // and up to the kerf before it, rounded up
+	next   int
+	end    int // no offcut ends before a later position
+	most   Value
+	gap    int
+}
+
+func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
+	w := b.w
+	b.kinds = b.kinds[:0]
+	for k := range r.offcuts {
+		m := &r.offcuts[k]
+		b.kinds = append(b.kinds, stripOffcuts{
+			before: b.measure(2*k, m, 0, 0), after: b.measure(2*k+1, m, w.x.unit-w.shop.CrosscutKerf, 1),
+			next: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
+			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
+		})
+	}
+	return b.kinds
+}
+
+// measure fills the i-th of the scratch rows with the worth up to every position
+// and a shift beyond it; up is 1 to round it up.
+func (b *Bench) measure(i int, m *stretch, shift layout.Length, up Value) []Value {
+	w := b.w
+	for len(b.measured) <= i {
+		b.measured = append(b.measured, nil)
+	}
+	v := room(b.measured[i], w.places()+1)
+	b.measured[i] = v
+	rate := w.rate / mm2
+	for k := range v {
+		x := min(max(w.x.at(k)+shift, 0), w.wood.Length)
+		v[k] = Value(rate*float64(x)*float64(m.height)) + up
+	}
+	for _, h := range m.holes {
+		for k := max(0, w.x.down(h.along.Lo-shift)); k < len(v); k++ {
+			if x := min(w.x.at(k)+shift, h.along.Hi); x > h.along.Lo {
+				v[k] -= Value(rate*float64(x-h.along.Lo)*float64(h.cover)) + 1 - up
+			}
+		}
+	}
+	return v
 }
 
 // endingAt is the most with an offcut that ends before position i.
 func (o *stripOffcuts) endingAt(v []Value, i int) Value {
+	if i > o.end {
+		return none
+	}
 	for ; o.next <= i-o.gap; o.next++ {
-		o.most = max(o.most, v[o.next]-o.row.before[o.next])
+		o.most = max(o.most, v[o.next]-o.before[o.next])
 	}
 	if o.most == none {
 		return none
 	}
-	return o.most + o.row.after[i]
+	return o.most + o.after[i]
+}
+
+// after is the worth up to x, rounded up.
+func (m *stretch) after(x layout.Length) Value {
+	sum := float64(x) * float64(m.height)
+	for _, h := range m.holes {
+		if x > h.along.Lo {
+			sum -= float64(min(x, h.along.Hi)-h.along.Lo) * float64(h.cover)
+		}
+	}
+	return Value(sum/mm2*m.w.rate) + 1
 }
 
 // in is what the strip is worth in a blank that ends at e.
 func (b *Bench) in(c *chain, r *row, e layout.Length) Value {
 	w := b.w
 	best := c.worth.upTo(w.x.down(e - w.inset + w.shop.CrosscutKerf))
-	if r.offcuts == nil {
-		return best
-	}
-	if s := c.rest.upTo(w.x.down(e - w.end - w.shop.MinOffcutLength)); s != none {
-		best = max(best, s+r.offcuts.after(e-w.end))
+	for k := range r.offcuts {
+		m := &r.offcuts[k]
+		end := min(e-w.end, m.along.Hi)
+		if s := c.rest[k].upTo(w.x.down(end - w.shop.MinOffcutLength)); s != none {
+			best = max(best, s+m.after(end))
+		}
 	}
 	return best
 }

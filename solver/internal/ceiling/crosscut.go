@@ -12,14 +12,13 @@ import (
 // That is worked out only for the blanks of the best path; until then a blank
 // counts as much as one between the larger cells that its own were parts of.
 type cuts struct {
-	b      *Bench
-	at     []layout.Length // where each cell begins
-	before []Value         // worth of the board's wood up to there
-	after  []Value         // and up to the kerf before the next cell, or to the tip
+	b  *Bench
+	at []layout.Length // where each cell begins
 	// By cell, by cell in which the next piece starts; the last stands for the
 	// end.
 	most  [][]Value // of a blank between the two
 	known [][]bool  // it is worked out for these very cells
+	kept  [][]Value // of an offcut between the two
 	best  []Value
 	from  []step
 }
@@ -44,11 +43,9 @@ const (
 // when it has looked at that many starts of blanks; more make it sharper.
 func (b *Bench) Most(w *Board, price []Value, enough Value, starts int) Value {
 	b.prepare(w, price)
-	b.Starts, b.Blanks, b.Paths = 0, 0, 0
 	c := newCuts(b)
 	for {
 		bound := c.path()
-		b.Paths++
 		if bound <= enough || b.Starts >= starts {
 			return bound
 		}
@@ -63,6 +60,9 @@ func newCuts(b *Bench) *cuts {
 	w := b.w
 	c := &cuts{b: b}
 	least := max(w.least, w.shortest)
+	if w.rate > 0 && w.shop.MinOffcutLength > 0 {
+		least = min(least, w.shop.MinOffcutLength)
+	}
 	n := layout.Length(8)
 	if least > 0 {
 		n = max(n, w.wood.Length/least+1)
@@ -71,12 +71,11 @@ func newCuts(b *Bench) *cuts {
 		c.at = append(c.at, w.wood.Length*i/n)
 	}
 	for k := range c.at {
-		c.most, c.known = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1))
+		c.most, c.known, c.kept = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1)), append(c.kept, make([]Value, n+1))
 		for m := k; m <= int(n); m++ {
-			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m)), true
+			c.most[k][m], c.known[k][m], c.kept[k][m] = c.trued(k, c.end(m)), true, c.offcut(k, m)
 		}
 	}
-	c.measure()
 	return c
 }
 
@@ -115,23 +114,25 @@ func (c *cuts) offcuts(k int) {
 	for m <= len(c.at) && c.end(m)-c.at[k] < w.shop.MinOffcutLength {
 		m++
 	}
-	for at := c.best[k] - c.before[k]; m <= len(c.at); m++ {
-		if v := at + c.after[m]; v > c.best[m] {
+	if m == k { // within the cell: how the cell was reached stays as it is
+		c.best[k] += c.kept[k][k]
+		m++
+	}
+	for at := c.best[k]; m <= len(c.at); m++ {
+		if v := at + c.kept[k][m]; v > c.best[m] {
 			c.best[m], c.from[m] = v, step{k, kept}
 		}
 	}
 }
 
-// measure works out the worth of the wood up to every cell.
-func (c *cuts) measure() {
-	n := len(c.at)
-	c.before, c.after = size(c.before, n, 0), size(c.after, n+1, 0)
-	for k := range c.at {
-		c.before[k] = c.b.w.whole.before(c.at[k])
+// offcut is the worth of an offcut from cell k on when the next piece starts in
+// cell m.
+func (c *cuts) offcut(k, m int) Value {
+	w := c.b.w
+	if m < k || w.rate == 0 || c.end(m)-c.at[k] < w.shop.MinOffcutLength {
+		return 0
 	}
-	for m := range c.after {
-		c.after[m] = c.b.w.whole.after(c.end(m))
-	}
+	return w.rough(c.at[k], c.end(m))
 }
 
 // next is where the cell after m begins; end is where a piece ends at the latest
@@ -202,7 +203,6 @@ func (c *cuts) refine() bool {
 	for i := len(split) - 1; i >= 0; i-- {
 		c.split(split[i])
 	}
-	c.measure()
 	return len(split) > 0
 }
 
@@ -213,6 +213,7 @@ func (c *cuts) split(cell int) {
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
 		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && c.most[k][cell] == 0)
+		c.kept[k] = slices.Insert(c.kept[k], cell, 0)
 	}
 	later, known := slices.Clone(c.most[cell]), slices.Clone(c.known[cell])
 	for m := range later {
@@ -220,4 +221,11 @@ func (c *cuts) split(cell int) {
 	}
 	later[cell], known[cell] = 0, true // nothing ends before it starts
 	c.most, c.known = slices.Insert(c.most, cell+1, later), slices.Insert(c.known, cell+1, known)
+	c.kept = slices.Insert(c.kept, cell+1, make([]Value, len(later)))
+	for k := range c.at {
+		c.kept[k][cell] = c.offcut(k, cell)
+	}
+	for m := range c.kept[cell+1] {
+		c.kept[cell+1][m] = c.offcut(cell+1, m)
+	}
 }

@@ -39,6 +39,9 @@ func divides(unit layout.Length, sizes []layout.Length) bool {
 	return true
 }
 
+// places is the last position behind a piece of the board.
+func (w *Board) places() int { return w.x.down(w.wood.Length+w.shop.CrosscutKerf) + 1 }
+
 // at is the least place that position i stands for.
 func (g grid) at(i int) layout.Length { return layout.Length(i) * g.unit }
 

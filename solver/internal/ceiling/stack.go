@@ -19,7 +19,7 @@ type stacks struct {
 
 // stacks works out what the cells of a class give when they are ripped again.
 func (b *Bench) stacks(c *class) stacks {
-	n := b.w.y.n + 1
+	n := b.w.y.down(b.w.wood.FullWidth()+b.w.shop.RipKerf) + 1
 	s := stacks{n: n, tables: make([][]Value, len(c.hits))}
 	if !c.again {
 		return s
@@ -68,6 +68,14 @@ func (s *stacks) most(h, from, to int) Value {
 	}
 	// Row j has n+1-j values; before it lie (n+1) + n + ... of the rows below.
 	return s.tables[h][from*(s.n+1)-from*(from-1)/2+to-from]
+}
+
+// alone is the worth of a stack of so many positions that meets no mark.
+func (s *stacks) alone(n int) Value {
+	if s.clear == nil {
+		return 0
+	}
+	return s.clear[min(n, s.n)]
 }
 
 // stack is the values V from position from on.

@@ -43,7 +43,8 @@ func dear(price []Value) []Value {
 
 // TestBoundIsNeverBelowTheBest holds the proof from prices against an
 // enumeration of every position: no column may be worth more than the proof
-// allows. Where it relaxes nothing the two are equal.
+// allows. Where it relaxes nothing the two are equal. In a shop of inches its
+// grid divides no length of these jobs.
 func TestBoundIsNeverBelowTheBest(t *testing.T) {
 	for part := range int64(2) {
 		t.Run(fmt.Sprint(part), func(t *testing.T) {
@@ -75,6 +76,10 @@ func holdBound(t *testing.T, seed int64) {
 		t.Errorf("seed %d: the best column is worth %d beyond its board, the proof allows %d", seed, over, got)
 	case relaxesNothing(p) && got != over:
 		t.Errorf("seed %d: the best column is worth %d beyond its board, the proof allows as much as %d", seed, over, got)
+	}
+	p.Shop.Units = layout.Inches
+	if rounded := -FromMoney(proven(t, p, price)); rounded+4 < over {
+		t.Errorf("seed %d: the best column is worth %d beyond its board, the proof on sixty-fourths allows %d", seed, over, rounded)
 	}
 }
 

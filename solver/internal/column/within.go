@@ -44,15 +44,23 @@ func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
 	return best
 }
 
-// Counted is the best column for any number of copies, with its pieces counted;
-// its value includes the worth of its offcuts, as the programme has it.
-func (b *Bench) Counted(w *Board, price []Value) Cut {
+// Priced is the best column for any number of copies, and a cut made of it.
+type Priced struct {
+	Value  Value // of the column: its pieces, and the worth of its offcuts as the programme has it
+	Counts []int // its pieces
+	Cut    Cut   // within limits
+}
+
+// Priced finds the best column for any number of copies, and the cut that is left
+// of it within limits.
+func (b *Bench) Priced(w *Board, price []Value, limits []int) Priced {
 	b.prepare(w, price)
 	n := len(b.best) - 1
 	if b.best[n] <= 0 {
-		return Cut{Counts: make([]int, len(price))}
+		none := make([]int, len(price))
+		return Priced{Counts: none, Cut: Cut{Counts: none}}
 	}
-	return Cut{Value: b.best[n], Counts: b.wanted(n)}
+	return Priced{Value: b.best[n], Counts: b.wanted(n), Cut: b.cutWithin(n, price, limits)}
 }
 
 func (c *Cut) gain() Value { return c.Value + FromMoney(c.Worth) }

@@ -95,4 +95,5 @@ func (u untilWhole) Improved(_ int, plan *layout.Plan) {
 }
 
 // Round takes no interest.
-func (untilWhole) Round(int) {}
+func (untilWhole) Round(int)                {}
+func (untilWhole) Proven(int, layout.Money) {}

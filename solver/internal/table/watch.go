@@ -42,6 +42,13 @@ func observe(ctx context.Context, p *layout.Problem, most time.Duration, o solve
 // Improved notes a better plan.
 func (w *watch) Improved(_ int, plan *layout.Plan) { w.seen = append(w.seen, w.note(plan)) }
 
+// Proven notes a better bound of the plan at hand.
+func (w *watch) Proven(_ int, bound layout.Money) {
+	m := w.seen[len(w.seen)-1]
+	m.at, m.bound = time.Since(w.start), &bound
+	w.seen = append(w.seen, m)
+}
+
 // Round takes no interest.
 func (w *watch) Round(int) {}
 

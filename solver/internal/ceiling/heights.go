@@ -1,0 +1,165 @@
+package ceiling
+
+import (
+	"encoding/binary"
+	"slices"
+
+	"sawbill/layout"
+)
+
+// height is a range of heights of a strip, counted in positions from its start
+// to the least start of what lies beyond it. A strip in the range takes at least
+// lo and holds no more than hi.
+type height struct{ lo, hi int }
+
+// widest is the most heights that are taken together.
+const widest = 2
+
+// mostHeights is the most ranges of a lane.
+const mostHeights = 200
+
+// setHeights divides the heights of strips into ranges: where nothing is in the
+// way a strip is as high as a part or a stack of parts of one length, so each of
+// these is a range by itself; what lies between two of them is another.
+func (w *Board) setHeights(l *lane) {
+	most := w.y.down(w.wood.FullWidth()-w.far-w.near+w.stripKerf) + 1
+	alone := make([]bool, most+2)
+	for i := range l.classes {
+		l.classes[i].markHeights(alone)
+	}
+	lo := 1
+	for m := 1; m <= most; m++ {
+		if alone[m] {
+			l.between(lo, m-1)
+			l.heights = append(l.heights, height{m, m})
+			lo = m + 1
+		}
+	}
+	l.between(lo, most)
+	l.thin()
+}
+
+// between adds ranges from lo to hi.
+func (l *lane) between(lo, hi int) {
+	for ; lo <= hi; lo += widest {
+		l.heights = append(l.heights, height{lo, min(hi, lo+widest-1)})
+	}
+}
+
+// markHeights marks the heights of parts and of stacks.
+func (c *class) markHeights(alone []bool) {
+	stacks := make([]bool, len(alone))
+	stacks[0] = true
+	for m := range stacks {
+		if !stacks[m] {
+			continue
+		}
+		for i := range c.pieces {
+			if to := m + c.pieces[i].advance; c.again && to < len(stacks) {
+				stacks[to], alone[to] = true, true
+			}
+		}
+	}
+	for i := range c.pieces {
+		if q := &c.pieces[i]; q.alone < len(alone) {
+			alone[q.alone] = true
+		}
+	}
+}
+
+// thin merges neighbouring ranges until there are not too many.
+func (l *lane) thin() {
+	for len(l.heights) > mostHeights {
+		var merged []height
+		for i := 0; i < len(l.heights); i += 2 {
+			h := l.heights[i]
+			if i+1 < len(l.heights) {
+				h.hi = l.heights[i+1].hi
+			}
+			merged = append(merged, h)
+		}
+		l.heights = merged
+	}
+}
+
+// tops is the highest position behind a strip.
+func (w *Board) tops() int { return w.y.down(w.wood.FullWidth() - w.far + w.stripKerf) }
+
+// fits reports whether a strip in a range of heights may start at position j.
+func (w *Board) fits(h height, j int) bool {
+	return j >= w.y.down(w.near) && j <= w.y.n && j+h.lo <= w.tops()
+}
+
+// offcuts is what strips may hold of offcuts: under a slanting edge several kinds,
+// by how high they are.
+type offcuts []stretch
+
+// stretch is offcuts of one height within some stretch along.
+type stretch struct {
+	area
+	along layout.Span
+}
+
+// offcutsOf is what strips in a range of heights hold of offcuts, when they start
+// at any of some positions; none where they are too low.
+func (w *Board) offcutsOf(h height, starts []int) offcuts {
+	tall := w.y.at(h.hi+1) - w.stripKerf
+	if w.rate == 0 || tall < w.shop.MinOffcutWidth {
+		return nil
+	}
+	low := w.y.at(slices.Min(starts))
+	var o offcuts
+	for _, band := range w.bands(low, tall) {
+		a := w.newArea(low, band.height, func(spot layout.Rect) layout.Length {
+			cover := spot.Width()
+			for _, j := range starts {
+				lo, hi := w.y.at(j+1), w.y.at(j+h.lo)-w.stripKerf
+				cover = min(cover, shared(spot.Across(), layout.Span{Lo: lo, Hi: min(hi, w.y.at(j)+band.sure)}))
+			}
+			return cover / w.coverStep() * w.coverStep()
+		})
+		o = append(o, stretch{a, band.along})
+	}
+	return o
+}
+
+// coverStep is what a defect covers across is rounded down by, so that more
+// strips are worth the same.
+func (w *Board) coverStep() layout.Length { return max(w.y.unit, w.wood.FullWidth()/32) }
+
+// hindered reports whether a defect or the far edge takes anything from them.
+func (o offcuts) hindered() bool { return len(o) > 1 || len(o) == 1 && len(o[0].holes) > 0 }
+
+// appendKey tells offcuts apart that differ.
+func (o offcuts) appendKey(key []byte) []byte {
+	for i := range o {
+		key = binary.AppendVarint(key, int64(o[i].along.Lo))
+		key = binary.AppendVarint(key, int64(o[i].along.Hi))
+		key = o[i].area.appendKey(key)
+	}
+	return key
+}
+
+// met is the marks that a strip from position j meets for certain when it takes
+// m positions.
+func (w *Board) met(j, m int) set {
+	var met set
+	for i, d := range w.marks {
+		if w.y.at(j+1) <= w.y.at(w.y.down(d.Y2)) && w.y.at(j+m)-w.stripKerf > d.Y1 {
+			met |= 1 << i
+		}
+	}
+	return met
+}
+
+// appendKey tells areas apart that differ.
+func (a *area) appendKey(key []byte) []byte {
+	key = binary.AppendVarint(key, int64(a.height))
+	key = binary.AppendVarint(key, int64(len(a.holes)))
+	for _, h := range a.holes {
+		key = binary.AppendVarint(key, int64(h.along.Lo))
+		key = binary.AppendVarint(key, int64(h.along.Hi))
+		key = binary.AppendVarint(key, int64(h.cover))
+	}
+	return key
+}

@@ -1,0 +1,153 @@
+package ceiling
+
+import (
+	"encoding/binary"
+	"slices"
+)
+
+// laneWork is the state of offering the strips of one thickness.
+type laneWork struct {
+	b      *Bench
+	l      *lane
+	stacks []stacks
+	known  map[string]int32 // rows
+}
+
+// addLane offers the strips of one thickness.
+func (b *Bench) addLane(l *lane) {
+	n := &laneWork{b: b, l: l, known: map[string]int32{}}
+	for k := range l.classes {
+		n.stacks = append(n.stacks, b.stacks(&l.classes[k]))
+	}
+	for h := range l.heights {
+		n.addHeight(h)
+	}
+}
+
+// addHeight offers the strips of one range of heights.
+func (n *laneWork) addHeight(h int) {
+	b, l := n.b, n.l
+	clear, gives := n.clear(h)
+	if !gives {
+		return
+	}
+	plain := int32(len(b.plain))
+	b.plain = append(b.plain, b.newPlain(l, h, clear))
+	var mergers []*merger
+	known := map[mergerKey]*merger{}
+	height := l.heights[h]
+	for j := range b.offers {
+		if !b.w.fits(height, j) {
+			continue
+		}
+		o := offer{lo: height.lo, plain: plain}
+		if w := b.w.offcutsOf(height, []int{j}); n.worths(h, j, clear) || w.hindered() {
+			met := b.w.met(j, o.lo)
+			for _, key := range []mergerKey{{met, -1}, {met, j / mergeNear}} {
+				m := known[key]
+				if m == nil {
+					m = &merger{worth: slices.Clone(b.worth)}
+					known[key], mergers = m, append(mergers, m)
+				}
+				m.add(j, b.worth)
+			}
+			o.rows = []int32{n.row(w, b.worth)}
+		}
+		b.offers[j] = append(b.offers[j], o)
+	}
+	n.merge(height, mergers)
+}
+
+// mergeNear is how many positions are near each other.
+const mergeNear = 8
+
+type mergerKey struct {
+	met  set
+	near int
+}
+
+// merger is strips of one range of heights that meet the same marks.
+type merger struct {
+	worth []Value
+	at    []int // positions across; the strip is the last offer there
+}
+
+// add takes the most of everything.
+func (m *merger) add(j int, worth []Value) {
+	for i, v := range worth {
+		m.worth[i] = max(m.worth[i], v)
+	}
+	m.at = append(m.at, j)
+}
+
+// merge puts the merged rows before the offers' own, the widest first.
+func (n *laneWork) merge(h height, mergers []*merger) {
+	for _, m := range slices.Backward(mergers) {
+		id := n.row(n.b.w.offcutsOf(h, m.at), m.worth)
+		for _, j := range m.at {
+			last := &n.b.offers[j][len(n.b.offers[j])-1]
+			if !slices.Contains(last.rows, id) {
+				last.rows = slices.Insert(last.rows, 0, id)
+			}
+		}
+	}
+}
+
+// clear is what the cells of a strip are worth where nothing is in the way, by
+// class.
+func (n *laneWork) clear(h int) (worth []Value, gives bool) {
+	b := n.b
+	worth = make([]Value, len(n.l.classes))
+	for i := range n.l.classes {
+		c := &n.l.classes[i]
+		worth[i] = b.cellClear(n.l.heights[h], c, &n.stacks[i])
+		gives = gives || worth[i] > 0
+	}
+	return worth, gives
+}
+
+// worths sets b.worth to what the cells of a strip are worth, by class and zone.
+// It reports whether any is worth less than where nothing is in the way.
+func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
+	b := n.b
+	b.worth = b.worth[:0]
+	for i := range n.l.classes {
+		c := &n.l.classes[i]
+		for z := range c.zones {
+			v := b.cell(n.l.heights[h], j, c, &n.stacks[i], &c.zones[z])
+			b.worth = append(b.worth, v)
+			less = less || v != clear[i]
+		}
+	}
+	return less
+}
+
+// row is the row with some worths and offcuts.
+func (n *laneWork) row(o offcuts, worth []Value) int32 {
+	b := n.b
+	key := o.appendKey(nil)
+	for _, v := range worth {
+		key = binary.AppendVarint(key, int64(v))
+	}
+	if id, ok := n.known[string(key)]; ok {
+		return id
+	}
+	id := int32(len(b.rows))
+	n.known[string(key)] = id
+	b.rows = append(b.rows, newRow(n.l, o, slices.Clone(worth)))
+	return id
+}
+
+// newRow is a row with some worths by class and zone.
+func newRow(l *lane, o offcuts, worth []Value) row {
+	r := row{lane: l, offcuts: o}
+	for i := range l.classes {
+		c := &l.classes[i]
+		own := worth[:len(c.zones)]
+		worth = worth[len(c.zones):]
+		if slices.ContainsFunc(own, func(v Value) bool { return v > 0 }) {
+			r.cells = append(r.cells, cells{c.advance, c.zoneAt, own})
+		}
+	}
+	return r
+}

@@ -1,0 +1,65 @@
+package ceiling
+
+import "sawbill/layout"
+
+// plain is a strip as if nothing were in its way: what it is worth depends on its
+// length alone.
+type plain struct {
+	worth []Value // by number of positions along
+	rest  []Value // by position: the most with a last offcut that starts no later, less its start
+	rate  float64 // worth of a nanometre of offcut; 0 where there is none
+}
+
+// newPlain lays cells and offcuts along a strip, as chain does, from its start.
+func (b *Bench) newPlain(l *lane, h int, worth []Value) plain {
+	w := b.w
+	n := w.places()
+	p := plain{worth: make([]Value, n+1)}
+	if tall := w.y.at(l.heights[h].hi+1) - w.stripKerf; w.rate > 0 && tall >= w.shop.MinOffcutWidth {
+		p.rate = w.rate * float64(tall) / mm2
+		p.rest = make([]Value, n+1)
+	}
+	v, gap, most := p.worth, w.offcutGap(), none
+	for i := 0; i <= n; i++ {
+		if i > 0 {
+			v[i] = max(v[i], v[i-1])
+		}
+		if k := i - gap; p.rate > 0 && k >= 0 {
+			most = max(most, v[k]-p.before(w.x.at(k)))
+			v[i] = max(v[i], most+p.after(w.x.at(i+1)-w.shop.CrosscutKerf))
+		}
+		if p.rate > 0 {
+			p.rest[i] = v[i] - p.before(w.x.at(i))
+			if i > 0 {
+				p.rest[i] = max(p.rest[i], p.rest[i-1])
+			}
+		}
+		for k := range worth {
+			if to := i + l.classes[k].advance; worth[k] > 0 && to <= n {
+				v[to] = max(v[to], v[i]+worth[k])
+			}
+		}
+	}
+	return p
+}
+
+func (p *plain) before(x layout.Length) Value { return Value(p.rate * float64(x)) }
+func (p *plain) after(x layout.Length) Value  { return Value(p.rate*float64(x)) + 2 }
+
+// in is what the strip is worth in a blank from a to e.
+func (p *plain) in(w *Board, a, e layout.Length) Value {
+	first := w.x.down(a + w.end)
+	best := p.worth[max(0, w.x.down(e-w.inset+w.shop.CrosscutKerf)-w.x.down(a+w.inset))]
+	if p.rate == 0 {
+		return best
+	}
+	// With an offcut the parts may lie as far out as the offcut may.
+	n := w.x.down(e-w.end+w.shop.CrosscutKerf) - first
+	if w.inset > w.end {
+		best = max(best, p.worth[max(0, n)])
+	}
+	if k := w.x.down(e-w.end-w.shop.MinOffcutLength) - first; k >= 0 {
+		best = max(best, p.rest[k]+p.after(e-w.end-w.x.at(first)))
+	}
+	return best
+}

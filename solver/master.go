@@ -1,0 +1,158 @@
+package solver
+
+import (
+	"slices"
+
+	"sawbill/solver/internal/column"
+	"sawbill/solver/internal/lp"
+)
+
+// master is the linear programme over columns (Dantzig & Wolfe 1960; Gilmore &
+// Gomory 1961): columns of every board in shares that add up to one board at
+// most, so that together they make what is wanted, for the least cost. Its dual
+// values are the prices at which further columns are sought.
+type master struct {
+	s        *search
+	demand   []int
+	clusters []cluster
+	of       []int // by board: its cluster
+	prog     *lp.Program
+}
+
+// cluster is boards that share a row of the programme: boards that are alike, or
+// where there are very many boards some that are not. A column of the latter is
+// one column of each of its boards that is worth its cost.
+type cluster struct{ boards []int }
+
+// mostClusters is the most rows for boards.
+const mostClusters = 240
+
+// newMaster begins with shortages alone.
+func (s *search) newMaster(demand []int) *master {
+	m := &master{s: s, demand: demand, of: make([]int, len(s.p.Stock))}
+	m.setClusters()
+	var senses []lp.Sense
+	var rhs []float64
+	for c := range m.clusters {
+		senses, rhs = append(senses, lp.AtMost), append(rhs, m.share(c))
+	}
+	for _, d := range demand {
+		senses, rhs = append(senses, lp.AtLeast), append(rhs, float64(d))
+	}
+	m.prog = lp.New(senses, rhs)
+	for i := range demand {
+		m.prog.Add(shortagePrice*s.start[i]/perMoney, []lp.Entry{{Row: len(m.clusters) + i, Coef: 1}})
+	}
+	return m
+}
+
+// shortagePrice is how many times its first value a part may be worth at most.
+const shortagePrice = 6
+
+// perMoney is how many values make one unit of money, in which the programme
+// counts.
+const perMoney = 1e6
+
+// setClusters puts boards that are alike together, and where there are still too
+// many clusters, neighbours in the stock.
+func (m *master) setClusters() {
+	first := map[int]int{}
+	for _, b := range m.s.usable {
+		twin := m.s.quick.twin[b]
+		c, ok := first[twin]
+		if !ok {
+			c = len(m.clusters)
+			first[twin] = c
+			m.clusters = append(m.clusters, cluster{})
+		}
+		m.clusters[c].boards = append(m.clusters[c].boards, b)
+	}
+	if n := len(m.clusters); n > mostClusters {
+		merged := make([]cluster, mostClusters)
+		for c, old := range m.clusters {
+			to := &merged[c*mostClusters/n]
+			to.boards = append(to.boards, old.boards...)
+		}
+		m.clusters = merged
+	}
+	for c := range m.clusters {
+		for _, b := range m.clusters[c].boards {
+			m.of[b] = c
+		}
+	}
+}
+
+// alike reports whether all boards of a cluster are alike.
+func (m *master) alike(c int) bool {
+	twin, boards := m.s.quick.twin, m.clusters[c].boards
+	return !slices.ContainsFunc(boards, func(b int) bool { return twin[b] != twin[boards[0]] })
+}
+
+// share is how many columns of a cluster may be chosen.
+func (m *master) share(c int) float64 {
+	if m.alike(c) {
+		return float64(len(m.clusters[c].boards))
+	}
+	return 1
+}
+
+// boards lists those to be priced: of boards that are alike, one.
+func (m *master) boards() []int {
+	return slices.DeleteFunc(slices.Clone(m.s.usable), func(b int) bool {
+		return m.s.quick.twin[b] != b
+	})
+}
+
+// eachTwin calls do with every usable board that is like b.
+func (m *master) eachTwin(b int, do func(int)) {
+	for _, other := range m.clusters[m.of[b]].boards {
+		if m.s.quick.twin[other] == m.s.quick.twin[b] {
+			do(other)
+		}
+	}
+}
+
+// offer adds a column to a cluster: what it costs and makes.
+func (m *master) offer(c int, cost float64, counts []int) {
+	entries := []lp.Entry{{Row: c, Coef: 1}}
+	for i, n := range counts {
+		if n > 0 {
+			entries = append(entries, lp.Entry{Row: len(m.clusters) + i, Coef: float64(n)})
+		}
+	}
+	m.prog.Add(cost/perMoney, entries)
+}
+
+// offerCut adds a cut of a board.
+func (m *master) offerCut(board int, c *column.Cut) {
+	if k := m.of[board]; m.alike(k) {
+		m.offer(k, netValue(m.s.p, board, c), c.Counts)
+	}
+}
+
+// masterSteps bounds the work of one solve of the programme.
+const masterSteps = 20_000
+
+// duals is the dual solution of the master, in values: of the parts, of the rows
+// of the clusters (not above 0), and its own value.
+type duals struct {
+	parts, clusters []float64
+	value           float64
+}
+
+// solve solves the programme; ok is false when it ran out of steps.
+func (m *master) solve() (*duals, bool) {
+	if m.prog.Solve(masterSteps) != lp.Optimal {
+		return nil, false
+	}
+	y, n := m.prog.Dual(), len(m.clusters)
+	d := &duals{value: m.prog.Value() * perMoney}
+	for i := range y {
+		y[i] *= perMoney
+	}
+	d.clusters, d.parts = y[:n], y[n:]
+	for i := range d.parts {
+		d.parts[i] = max(0, d.parts[i])
+	}
+	return d, true
+}

@@ -1,0 +1,90 @@
+package solver
+
+import (
+	"fmt"
+
+	"sawbill/layout"
+	"sawbill/layout/check"
+)
+
+// outcome is the best plan so far as it is handed out, with what is proven of it.
+type outcome struct {
+	s    *search
+	plan *layout.Plan
+}
+
+// take makes a plan of the best state and has the checker pass it.
+func (a *outcome) take(round int) error {
+	plan := a.s.best.plan()
+	a.s.state(plan)
+	if faults := check.Plan(plan); len(faults) > 0 {
+		return fmt.Errorf("solver: seed %d made a plan that fails its check: %v", a.s.o.Seed, faults[0])
+	}
+	a.plan = plan
+	if o := a.s.o.Observer; o != nil {
+		o.Improved(round, plan)
+	}
+	return nil
+}
+
+// prove states what is proven by now of the plan at hand.
+func (a *outcome) prove(round int) {
+	plan := *a.plan
+	if !a.s.state(&plan) {
+		return
+	}
+	better := a.plan.Totals.Bound == nil || *plan.Totals.Bound > *a.plan.Totals.Bound
+	if !better {
+		return
+	}
+	a.plan = &plan
+	if o := a.s.o.Observer; o != nil {
+		o.Proven(round, *plan.Totals.Bound)
+	}
+}
+
+// state writes into a plan's totals what is proven of it; it reports whether
+// anything is. A bound above the cost would be a fault of the proof, and is not
+// worth the plan: it is left out.
+func (s *search) state(plan *layout.Plan) bool {
+	if s.proof == nil {
+		return false
+	}
+	bound, prices, ok := s.proof.bound(made(s.p, s.best))
+	if !ok || bound > plan.Totals.Cost {
+		return false
+	}
+	plan.Totals.Bound, plan.Totals.PriceBound = &bound, &bound
+	plan.Totals.Prices = map[string]layout.Money{}
+	for i, m := range prices {
+		plan.Totals.Prices[s.p.Bill[i].Name] = m
+	}
+	return true
+}
+
+// near reports whether the plan is proven to be near enough to the best.
+func (a *outcome) near() bool {
+	gap, ok := a.plan.Totals.Gap()
+	return ok && gap <= a.s.o.Within && !a.s.short()
+}
+
+// short reports whether something is missing that some board could give.
+func (s *search) short() bool {
+	for i, n := range s.best.missing {
+		if n > 0 && s.givable(i) {
+			return true
+		}
+	}
+	return false
+}
+
+// givable reports whether a board that may be cut could hold a part.
+func (s *search) givable(row int) bool {
+	for _, b := range s.usable {
+		board, part := &s.p.Stock[b], &s.p.Bill[row]
+		if s.p.Allows(part, board) && s.p.CouldHold(part, board) {
+			return true
+		}
+	}
+	return false
+}
