@@ -150,7 +150,8 @@ func (c *chain) splitWay(steps [][2]int, wide int) bool {
 	return len(cells) > 0
 }
 
-// split halves cell k. The halves take over its steps, as not yet known.
+// split halves cell k. The halves take over its steps, as not yet known, and
+// its best way: both are worth what it was until more is known.
 func (c *chain) split(k int) {
 	cell := c.cells[k]
 	mid := cell.lo + cell.wide()/2
@@ -166,12 +167,10 @@ func (c *chain) split(k int) {
 	c.known = slices.Insert(c.known, k+1, slices.Clone(c.known[k]))
 	c.best = slices.Insert(c.best, k+1, c.best[k])
 	c.next = slices.Insert(c.next, k+1, c.next[k])
-	c.stale = slices.Insert(c.stale, k+1, true)
+	c.stale = slices.Insert(c.stale, k+1, c.stale[k])
 	for i, to := range c.next {
 		if to > k {
 			c.next[i]++
 		}
-		c.stale[i] = c.stale[i] || to == k
 	}
-	c.stale[k] = true
 }
