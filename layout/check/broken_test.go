@@ -209,6 +209,10 @@ func TestBrokenTrees(t *testing.T) {
 		{"metal in the kerf beside a blank", "V14", "in the kerf at x 1628 mm", true, func(p *layout.Plan) {
 			p.Problem.Stock[0].Defects[2].Rect = box(1642, 1650, 150, 160)
 		}},
+		{"metal under a blade that takes nothing", "V14", "in the kerf at x 1628 mm", false, func(p *layout.Plan) {
+			p.Problem.Shop.CrosscutKerf = 0
+			p.Problem.Stock[0].Defects[2].Rect = box(1625, 1650, 150, 160)
+		}},
 		{"metal in a rough rip", "V14", "in the kerf at x 1028 mm to 1628 mm, y 100 mm", true, func(p *layout.Plan) {
 			p.Problem.Stock[0].Defects[2].Rect = box(1200, 1210, 114, 120)
 		}},

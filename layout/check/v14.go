@@ -24,11 +24,28 @@ func v14At(s *sawn, at *spot, d *layout.Defect, wrong report) {
 	if at.parent == nil {
 		return
 	}
-	for _, k := range s.kerfs(at, at.parent.Rect) {
-		if interiorsMeet(metal, k) {
+	for side, k := range s.kerfs(at, at.parent.Rect) {
+		if cutOff(at)[side] && bladeMeets(metal, k) {
 			wrong(at, "the metal at %v, with its clearance, lies in the kerf at %v", d.Rect, k)
 		}
 	}
+}
+
+// cutOff says for the two sides of a node whether a cut parts it from what lies
+// there: none does along an edge of its parent.
+func cutOff(at *spot) [2]bool {
+	up := at.parent
+	if up.Cut == layout.Crosscut {
+		return [2]bool{at.X1 > up.X1, at.X2 < up.X2}
+	}
+	return [2]bool{at.Y1 > up.Y1, at.Y2 < up.Y2}
+}
+
+// bladeMeets reports whether a blade that takes a kerf meets metal. Where kerfs
+// take nothing, in a shop that reckons without them, a blade still passes: a line
+// through the inside of metal is refused.
+func bladeMeets(metal, kerf layout.Rect) bool {
+	return metal.X1 < kerf.X2 && kerf.X1 < metal.X2 && metal.Y1 < kerf.Y2 && kerf.Y1 < metal.Y2
 }
 
 // kerfs are the kerfs on the two sides of a node that has a parent, as far as

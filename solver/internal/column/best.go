@@ -20,6 +20,7 @@ type child struct {
 	x2         layout.Length
 	kind       childKind
 	pieces     []roughPiece // of a blank; nil to be worked out when built
+	whole      *piece       // the part that a whole blank is
 }
 
 type childKind uint8
@@ -28,6 +29,7 @@ const (
 	childCarried childKind = iota
 	childBlank
 	childOffcut
+	childWhole
 )
 
 // Best finds the best column of a board at the given prices, one for each row
@@ -73,6 +75,9 @@ func (b *Bench) crosscuts() {
 		}
 		if w.startOK[i] && (i == 0 || b.best[i] > b.best[i-1] || w.exact()) {
 			b.boardOffcuts(i)
+		}
+		if w.startOK[i] {
+			b.boardWholes(i)
 		}
 		if len(starts) > 0 && starts[0] == i {
 			starts = starts[1:]

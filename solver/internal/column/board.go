@@ -28,6 +28,7 @@ type Board struct {
 	thicks  []thick
 	hitsOf  map[layout.Length][]set // by width, by y position
 	strips  []strip                 // heights that a strip may have, for every thickness
+	wholes  []whole
 
 	profiles  []profile
 	profileAt [][]int32 // by strip, by y position: the profile; -1 where none fits
@@ -109,6 +110,7 @@ func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 	w.setClasses(rows)
 	w.setZones()
 	w.setStrips()
+	w.setWholes()
 	w.setProfiles()
 	w.setCuts()
 	return w

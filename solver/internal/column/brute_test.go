@@ -169,7 +169,7 @@ func (x *brute) rough(i, j int) front {
 // trued is a trued node, for every set of thicknesses that it may hold.
 func (x *brute) trued(r layout.Rect) front {
 	f := front{}
-	if r.Length() < x.s.MinRipLength || x.metal(r) {
+	if x.metal(r) {
 		return f
 	}
 	u := r
@@ -193,7 +193,13 @@ func (x *brute) trued(r layout.Rect) front {
 	}
 	for _, planed := range x.thicknesses() {
 		asIs := x.b.Faces == layout.FacesPlaned && !jointed && planed == x.b.Thickness
-		if planed <= avail && (fits || asIs) {
+		if planed > avail || !fits && !asIs {
+			continue
+		}
+		if r == u { // it may be a part itself, and is not ripped then
+			f.merge(x.part(r, r, planed))
+		}
+		if r.Length() >= x.s.MinRipLength {
 			f.merge(x.node(r, u, planed))
 		}
 	}

@@ -31,6 +31,10 @@ func (b *Bench) buildChild(c child) *layout.Node {
 		node.Offcut = kept
 		return node
 	}
+	if c.kind == childWhole {
+		b.buildWhole(node, c.whole)
+		return node
+	}
 	be := blankEnds{c.a, []int{c.e}}
 	pieces := c.pieces
 	if pieces == nil {

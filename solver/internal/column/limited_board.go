@@ -65,6 +65,7 @@ func (s *limited) boardChain() *chain {
 		c.open(i)
 		if w.startOK[i] {
 			s.boardOffcuts(c, i, n)
+			s.boardWholes(c, i)
 		}
 		if len(blanks) > 0 && blanks[0].be.a == i {
 			s.boardBlanks(c, &blanks[0], sources)

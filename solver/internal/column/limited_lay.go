@@ -22,7 +22,11 @@ func (s *limited) layBoard(l *label) *layout.Node {
 	for _, step := range l.steps() {
 		node := root.Rect
 		node.X1, node.X2 = step.arc.lo, step.arc.hi
-		root.Children = append(root.Children, s.layStep(node, step))
+		child := s.layStep(node, step)
+		if step.arc.piece != nil {
+			s.w.setWhole(child, step.arc.piece)
+		}
+		root.Children = append(root.Children, child)
 	}
 	return root
 }

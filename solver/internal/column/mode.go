@@ -19,7 +19,7 @@ func (w *Board) modes(a, e int, jointed bool) []mode {
 		return nil
 	}
 	short := used < w.shop.MinBlank
-	if l >= w.shop.MinBlank && (w.shop.MaxBlank == 0 || l <= w.shop.MaxBlank) {
+	if w.machinesTake(l) {
 		if !short || len(w.thicks) == 1 {
 			return []mode{{-1, -1}}
 		}

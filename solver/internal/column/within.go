@@ -139,8 +139,7 @@ func (w *Board) setThickness(n *layout.Node) {
 // mayTrue reports whether a trued node holds a part and has a length that the
 // machines take, or needs no machine.
 func (w *Board) mayTrue(n *layout.Node) bool {
-	l := n.Length()
-	if l >= w.shop.MinBlank && (w.shop.MaxBlank == 0 || l <= w.shop.MaxBlank) {
+	if w.machinesTake(n.Length()) {
 		return holdsPart(n)
 	}
 	return n.Thickness == w.wood.Thickness
