@@ -88,9 +88,23 @@ type strip struct {
 }
 
 // New makes a board ready. Parts that it cannot give, by species, marks, source
-// or thickness, are left out.
+// or thickness, are left out. Where trying every position takes no longer than
+// trying few, every position is tried, whatever cfg says.
 func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
-	w := &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill))}
+	if cfg.MostStarts > 0 {
+		if w := newExactIfSmall(p, b); w != nil {
+			return w
+		}
+	}
+	w, rows := newOnGrid(p, b, cfg)
+	w.makeReady(rows)
+	return w
+}
+
+// newOnGrid chooses the grid of a board and lists the rows of the bill that it
+// may give.
+func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, rows []int) {
+	w = &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill))}
 	for i := range p.Bill {
 		w.rows[p.Bill[i].Name] = i
 	}
@@ -103,17 +117,21 @@ func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 			w.metal = append(w.metal, g)
 		}
 	}
-	rows := w.fitting()
+	rows = w.fitting()
 	w.setGrid(rows)
+	return w, rows
+}
+
+// makeReady works out all that does not depend on prices.
+func (w *Board) makeReady(rows []int) {
 	w.hitsOf = map[layout.Length][]set{}
-	w.measure = newMeasure(p.Shop, b)
+	w.measure = newMeasure(w.shop, w.wood)
 	w.setClasses(rows)
 	w.setZones()
 	w.setStrips()
 	w.setWholes()
 	w.setProfiles()
 	w.setCuts()
-	return w
 }
 
 // slants reports whether the board tapers.

@@ -1,0 +1,41 @@
+package column
+
+import "sawbill/layout"
+
+// mostExact is the most steps of the exact programme for which it is run in
+// place of a quicker one: about what that takes, one to two milliseconds on one
+// core.
+const mostExact = 250_000
+
+// mostExactGrid is the most positions of a board on which the steps are counted
+// at all.
+const mostExactGrid = 20_000
+
+// newExactIfSmall is the board made ready for trying every position, or nil where
+// that would take longer than trying few.
+func newExactIfSmall(p *layout.Problem, b *layout.Board) *Board {
+	w, rows := newOnGrid(p, b, Exact())
+	if w.x.n*w.y.n > mostExactGrid {
+		return nil
+	}
+	w.makeReady(rows)
+	if w.steps() > mostExact {
+		return nil
+	}
+	return w
+}
+
+// steps is about how many steps the exact programme takes: in the strips of the
+// blanks from every start, and in the rips of every blank, which are gone through
+// again from every position across where rough rips may help.
+func (w *Board) steps() int {
+	starts, blanks := len(w.starts), len(w.starts)*len(w.ends)/2
+	if w.alike() {
+		starts, blanks = 1, len(w.ends)
+	}
+	rips := (w.y.n + 1) * len(w.strips)
+	if len(w.metal) > 0 || w.roughHelps() {
+		rips *= w.y.n + 1
+	}
+	return starts*len(w.profiles)*w.x.n*len(w.classes) + blanks*rips
+}
