@@ -58,6 +58,13 @@ func (m Money) Cents() string {
 	return ((m + 50) / 100 * 100).fixed(4)[:len(((m+50)/100*100).fixed(4))-2]
 }
 
+// CentsDown writes the amount rounded down to two decimals, so that what is said
+// of a lower bound stays true.
+func (m Money) CentsDown() string {
+	cent := Unity / 100
+	return (m - ((m%cent)+cent)%cent).Cents()
+}
+
 func (m Money) fixed(decimals int) string {
 	sign := ""
 	if m < 0 {

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"sawbill/layout"
+	"sawbill/layout/steps"
 )
 
 // Job draws the sheet of a whole job: the boards to pull and where they are,
@@ -59,12 +60,11 @@ func (j *jobSheet) figures() []string {
 	if t.Yield != nil {
 		cost += fmt.Sprintf(" Yield %.1f%% (offcuts left out).", 100**t.Yield)
 	}
-	proof := "Nothing was proven about how much less another plan could cost."
-	if gap, ok := t.Gap(); ok {
-		proof = fmt.Sprintf("No plan with the same parts missing can cost less than %s (gap %.2f%%).", t.Bound.Cents(), 100*gap)
-	}
-	return []string{cost, proof}
+	return []string{cost, sentence(steps.Proof(t))}
 }
+
+// sentence is a text of plain letters with a capital and a full stop.
+func sentence(text string) string { return strings.ToUpper(text[:1]) + text[1:] + "." }
 
 func counted(n int, what string) string {
 	if n == 1 {

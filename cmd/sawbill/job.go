@@ -51,8 +51,9 @@ func (j job) former() (*layout.Plan, error) {
 }
 
 // deliver takes a plan the way of all plans: it is checked, saved unless the
-// folder holds a better one, drawn, and told in a few words.
-func (j job) deliver(c *cli.Context, plan *layout.Plan, o render.Options) error {
+// folder holds a better one, drawn, and told in a few words, of which stopped is
+// one.
+func (j job) deliver(c *cli.Context, plan *layout.Plan, stopped string, o render.Options) error {
 	if err := checkPlan(c, "the new plan", plan); err != nil {
 		return err
 	}
@@ -67,7 +68,7 @@ func (j job) deliver(c *cli.Context, plan *layout.Plan, o render.Options) error 
 	if err := j.redraw(c, former, kept, o); err != nil {
 		return err
 	}
-	printSummary(c.App.Writer, kept)
+	printSummary(c.App.Writer, kept, stopped)
 	return shortOf(kept)
 }
 
@@ -122,8 +123,9 @@ func (j job) save(c *cli.Context, former, plan *layout.Plan) (*layout.Plan, erro
 		}
 		fmt.Fprintf(c.App.ErrWriter, "kept the former plan as %s: it %s\n", aside, why)
 	case former.Score().Compare(plan.Score()) <= 0:
-		fmt.Fprintf(c.App.ErrWriter, "kept revision %d: the new plan is no better\n", former.Revision)
-		return former, nil
+		return j.keep(c, former, plan)
+	default:
+		plan = withBetterProof(plan, former)
 	}
 	return j.write(plan, former.Revision+1)
 }
@@ -139,6 +141,19 @@ func whyAside(former, plan *layout.Plan) (string, error) {
 		return "", err
 	}
 	return "is for another stock, bill, shop or --yard", nil
+}
+
+// keep leaves a former plan where it is, with what the new one proves of it where
+// that is more. The cuts are the same: so are the revision, the check word and
+// the sheets of the boards.
+func (j job) keep(c *cli.Context, former, plan *layout.Plan) (*layout.Plan, error) {
+	kept := withBetterProof(former, plan)
+	if kept == former {
+		fmt.Fprintf(c.App.ErrWriter, "kept revision %d: the new plan is no better\n", former.Revision)
+		return former, nil
+	}
+	fmt.Fprintf(c.App.ErrWriter, "kept revision %d: the new plan is no better, but more is proven now\n", former.Revision)
+	return kept, writePlan(j.planPath(), kept)
 }
 
 // write makes a plan the one that the folder holds.

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"fmt"
 	"io"
 	"os"
 	"time"
@@ -10,39 +9,51 @@ import (
 	"golang.org/x/term"
 
 	"sawbill/layout"
+	"sawbill/layout/steps"
 	"sawbill/solver"
 )
 
-// progress shows a solve on a terminal. It follows the clock where that bounds
-// the solve, otherwise the rounds.
+// progress shows a solve on a terminal: one line with how it stands and the time.
+// The bar follows the clock where that bounds the solve, otherwise the rounds,
+// and where nothing does there is none.
 type progress struct {
-	bar     *progressbar.ProgressBar
-	byClock bool
-	stop    chan struct{}
+	bar      *progressbar.ProgressBar
+	follows  pace
+	stop     chan struct{}
+	standing standing
 }
 
+// pace is what a bar follows.
+type pace uint8
+
+const (
+	byNothing pace = iota
+	byClock
+	byRounds
+)
+
 // newProgress is nil, which hears nothing, where w is no terminal. A limit of 0
-// stands for as long as the rounds take.
-func newProgress(w io.Writer, rounds int, limit time.Duration) *progress {
+// is none.
+func newProgress(w io.Writer, most int, limit time.Duration) *progress {
 	f, ok := w.(*os.File)
 	if !ok || !term.IsTerminal(int(f.Fd())) {
 		return nil
 	}
-	whole := int64(rounds)
-	if limit > 0 {
-		whole = limit.Milliseconds()
+	p := &progress{stop: make(chan struct{})}
+	whole := int64(-1) // not known
+	switch {
+	case limit > 0:
+		whole, p.follows = limit.Milliseconds(), byClock
+	case most > 0:
+		whole, p.follows = int64(most), byRounds
 	}
-	p := &progress{
-		bar: progressbar.NewOptions64(whole,
-			progressbar.OptionSetWriter(w),
-			progressbar.OptionSetDescription("looking for a first plan"),
-			progressbar.OptionSetPredictTime(false),
-			progressbar.OptionClearOnFinish(),
-		),
-		byClock: limit > 0,
-		stop:    make(chan struct{}),
-	}
-	if p.byClock {
+	p.bar = progressbar.NewOptions64(whole,
+		progressbar.OptionSetWriter(w),
+		progressbar.OptionSetDescription(p.standing.String()),
+		progressbar.OptionSetPredictTime(false),
+		progressbar.OptionClearOnFinish(),
+	)
+	if p.follows == byClock {
 		go p.follow(time.Now())
 	}
 	return p
@@ -73,19 +84,19 @@ func (p *progress) observer() solver.Observer {
 
 // Improved says how good the best plan is.
 func (p *progress) Improved(_ int, plan *layout.Plan) {
-	text := "costs " + plan.Totals.Cost.Cents()
-	if n := missingPieces(plan); n > 0 {
-		text += fmt.Sprintf(", %s missing", count(n, "piece"))
-	}
-	p.bar.Describe(text)
+	p.standing = standing{begun: true, totals: plan.Totals, missing: missingPieces(plan)}
+	p.bar.Describe(p.standing.String())
 }
 
-// Proven takes no room yet.
-func (p *progress) Proven(int, layout.Money) {}
+// Proven says how far it can be from the best.
+func (p *progress) Proven(_ int, bound layout.Money) {
+	p.standing.totals.Bound = &bound
+	p.bar.Describe(p.standing.String())
+}
 
 // Round moves the bar where the rounds bound the solve.
 func (p *progress) Round(round int) {
-	if !p.byClock {
+	if p.follows == byRounds {
 		_ = p.bar.Set64(min(int64(round), p.bar.GetMax64()-1))
 	}
 }
@@ -96,4 +107,30 @@ func (p *progress) done() {
 		close(p.stop)
 		_ = p.bar.Finish()
 	}
+}
+
+// standing is how a solve stands: its best plan and what is proven of it.
+type standing struct {
+	begun   bool // there is a plan
+	totals  layout.Totals
+	missing int // pieces
+}
+
+// String is short, for it shares one line with a bar.
+func (s standing) String() string {
+	if !s.begun {
+		return "looking for a first plan"
+	}
+	text := "costs " + s.totals.Cost.Cents()
+	switch {
+	case s.totals.Bound == nil:
+	case *s.totals.Bound == s.totals.Cost:
+		text += ", proven"
+	default:
+		text += ", at least " + steps.Bound(s.totals)
+	}
+	if s.missing > 0 {
+		text += ", " + count(s.missing, "piece") + " missing"
+	}
+	return text
 }

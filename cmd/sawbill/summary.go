@@ -11,12 +11,16 @@ import (
 	"sawbill/layout/steps"
 )
 
-// printSummary says in a few lines what a plan does.
-func printSummary(w io.Writer, p *layout.Plan) {
+// printSummary says in a few lines what a plan does and, where it was just made,
+// why the thinking stopped; that may be empty.
+func printSummary(w io.Writer, p *layout.Plan, stopped string) {
 	fmt.Fprintf(w, "job %s, revision %d, check word %s\n", p.Job, p.Revision, steps.CheckWord(p))
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	fmt.Fprintf(t, "cost\t%s\n", costOf(p))
-	fmt.Fprintf(t, "proof\t%s\n", proof(p.Totals))
+	fmt.Fprintf(t, "proof\t%s\n", steps.Proof(p.Totals))
+	if stopped != "" {
+		fmt.Fprintf(t, "stopped\t%s\n", stopped)
+	}
 	if p.Totals.Yield != nil {
 		fmt.Fprintf(t, "yield\t%.1f%% of the wood becomes parts\n", 100**p.Totals.Yield)
 	}
@@ -40,18 +44,6 @@ func costOf(p *layout.Plan) string {
 		cost += " (" + why + ")"
 	}
 	return cost
-}
-
-// proof says how close to the best the plan is known to be.
-func proof(t layout.Totals) string {
-	gap, ok := t.Gap()
-	switch {
-	case t.Bound == nil:
-		return "nothing proven yet about how close to the best this is"
-	case ok:
-		return fmt.Sprintf("no plan with the same parts missing can cost less than %s (%.2f%% less)", t.Bound.Cents(), 100*gap)
-	}
-	return fmt.Sprintf("no plan with the same parts missing can cost less than %s", t.Bound.Cents())
 }
 
 func boardsToCut(p *layout.Plan) string {

@@ -57,7 +57,7 @@ func runVerify(c *cli.Context) error {
 			return err
 		}
 	}
-	printSummary(c.App.Writer, plan)
+	printSummary(c.App.Writer, plan, "")
 	return nil
 }
 
@@ -78,12 +78,6 @@ func proveBound(c *cli.Context, path string, plan *layout.Plan) error {
 		return &failure{class: planBroken, err: fmt.Errorf("%s: its bound is not proven", path)}
 	}
 	fmt.Fprintf(c.App.Writer, "the prices prove: no plan with the same parts missing can cost less than %s\n",
-		downToCents(*plan.Totals.PriceBound))
+		plan.Totals.PriceBound.CentsDown())
 	return nil
-}
-
-// downToCents writes a lower bound with two decimals, never rounded up.
-func downToCents(m layout.Money) string {
-	cent := layout.Unity / 100
-	return (m - ((m%cent)+cent)%cent).Cents()
 }

@@ -1,0 +1,87 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"os"
+	"os/signal"
+	"strconv"
+	"time"
+
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
+	"sawbill/solver"
+)
+
+// limits say how long to think.
+type limits struct {
+	time   time.Duration // 0: as long as it takes
+	rounds int           // 0: as many as there is time for
+	within percent       // of the cost, proven to be enough
+	seed   int64
+}
+
+func limitsOf(c *cli.Context) (limits, error) {
+	l := limits{time: c.Duration("time"), rounds: c.Int("rounds"), seed: c.Int64("seed")}
+	switch {
+	case l.time < 0:
+		return l, usageError("--time %q: want a time such as 30s, or 0 to go on until the plan is proven", l.time.String())
+	case l.rounds < 0:
+		return l, usageError("--rounds %q: want a whole number that is not negative", strconv.Itoa(l.rounds))
+	case l.rounds > 0 && !c.IsSet("time"):
+		l.time = 0
+	}
+	var err error
+	l.within, err = parseWithin(c.String("within"))
+	return l, err
+}
+
+// solve thinks until the limits are reached or the user has seen enough. It
+// gives the best plan and why it stopped.
+func (l limits) solve(c *cli.Context, p *layout.Problem) (plan *layout.Plan, stopped string, err error) {
+	ctx, stop := signal.NotifyContext(c.Context, os.Interrupt)
+	defer stop()
+	context.AfterFunc(ctx, stop) // from then on Ctrl-C ends the program
+	if l.time > 0 {
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeout(ctx, l.time)
+		defer cancel()
+	}
+	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
+	defer bar.done()
+	plan, status, err := solver.Solve(ctx, p, solver.Options{
+		Seed: l.seed, Rounds: l.rounds, Within: l.within.share(), Observer: bar.observer(),
+	})
+	if err != nil {
+		return nil, "", err
+	}
+	return plan, l.stopped(status, ctx.Err(), plan), nil
+}
+
+// stopped says why a solve ended; it is empty where the limits and the proof of
+// the plan say it.
+func (l limits) stopped(status solver.Status, ended error, plan *layout.Plan) string {
+	gap, proven := plan.Totals.Gap()
+	switch {
+	case status == solver.Near && gap > 0:
+		return "within " + l.within.String()
+	case status != solver.Stopped:
+		return ""
+	case errors.Is(ended, context.Canceled):
+		return "interrupted"
+	case l.within == 0:
+		return ""
+	case proven && gap <= l.within.share():
+		return "after " + l.used(ended) + ", with parts still missing"
+	}
+	return "after " + l.used(ended) + ", not yet within " + l.within.String()
+}
+
+// used is the limit that was reached: the time where that ended the solve.
+func (l limits) used(ended error) string {
+	if ended != nil {
+		return l.time.String()
+	}
+	return count(l.rounds, "round")
+}
