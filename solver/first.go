@@ -8,9 +8,12 @@ import (
 	"sawbill/solver/internal/column"
 )
 
-// first makes a plan at once: each board is priced at most once, in the order of
-// what its wood costs, short boards before long ones, and cut where that gives
-// fair value; what is then still missing is cut from the boards passed over.
+// first makes a plan at once: each board is priced once, or of boards that are
+// alike one, in the order of what their wood costs, short boards before long ones,
+// and cut where that gives fair value. What is then still missing is cut from the
+// boards passed over, as they were priced as far as that goes; where little of a
+// cut is still wanted, its board is priced again, as long as there are no more
+// pricings than boards.
 func (s *search) first() *state {
 	return s.construct(func(a, b int) int {
 		x, y := &s.p.Stock[a], &s.p.Stock[b]
@@ -32,21 +35,29 @@ func (s *search) construct(order func(a, b int) int, fair float64, short []int) 
 	boards := slices.Clone(s.usable)
 	slices.SortStableFunc(boards, order)
 	w := s.workers[0]
+	before := w.bench.Runs
 	var passed []int
 	var spare []*column.Cut
+	same := map[int]*column.Cut{} // what boards alike give as long as nothing is cut
 	for _, b := range boards {
 		if !wants(st.missing) || w.stop() {
 			break
 		}
-		c := w.bench.Within(s.swift.board(b), price, st.missing, 1)
-		switch r := w.rate(b, &c); {
+		c := same[s.swift.twin[b]]
+		if c == nil {
+			cut := w.bench.Within(s.swift.board(b), price, st.missing, 1)
+			c = &cut
+			same[s.swift.twin[b]] = c
+		}
+		switch r := w.rate(b, c); {
 		case r >= fair:
-			st.set(b, &c)
+			st.set(b, c)
+			clear(same)
 		case r > 0:
-			passed, spare = append(passed, b), append(spare, &c)
+			passed, spare = append(passed, b), append(spare, c)
 		}
 	}
-	s.useSpare(st, passed, spare)
+	s.useSpare(st, passed, spare, before)
 	return st
 }
 
@@ -59,14 +70,22 @@ const (
 )
 
 // useSpare cuts boards that were passed over while they still make something
-// that is missing.
-func (s *search) useSpare(st *state, passed []int, spare []*column.Cut) {
+// that is missing. before is how many pricings there were before the plan.
+func (s *search) useSpare(st *state, passed []int, spare []*column.Cut, before int) {
+	w := s.workers[0]
 	for k, b := range passed {
-		if !wants(st.missing) {
+		if !wants(st.missing) || w.stop() {
 			return
 		}
 		price := prices(s.p, s.values, st.missing)
-		if c := s.swift.board(b).Trim(spare[k], price, st.missing); c.Value > 0 {
+		c := s.swift.board(b).Trim(spare[k], price, st.missing)
+		if c.Value < spare[k].Value/2 && w.bench.Runs-before < len(s.usable) {
+			again := w.bench.Within(s.swift.board(b), price, st.missing, 1)
+			if again.Value > c.Value {
+				c = again
+			}
+		}
+		if c.Value > 0 {
 			st.set(b, &c)
 		}
 	}
