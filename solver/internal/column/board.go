@@ -184,8 +184,8 @@ func (w *Board) setGrid(rows []int) {
 		along = append(along, w.problem.Bill[i].CutLength(s))
 		across = append(across, w.problem.Bill[i].CutWidth(s))
 	}
-	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.cfg.MostX))
-	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.cfg.MostY))
+	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(rows)))
+	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.mostY(rows)))
 }
 
 func (w *Board) setClasses(rows []int) {
