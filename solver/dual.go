@@ -22,7 +22,8 @@ type dual struct {
 	m      *master
 	best   float64   // the largest L
 	center []float64 // the prices of it
-	appeal []float64 // of boards at the center: what they are worth over their cost
+	worth  []float64 // of boards at the center
+	scale  []float64 // by board: what its columns count for; nil: 1
 }
 
 const (
@@ -33,31 +34,73 @@ const (
 // settle finds the values that the search goes on with, and which boards appeal
 // at them.
 func (s *search) settle(from *state) {
-	d := &dual{s: s, m: s.newMaster(made(s.p, from))}
+	d := &dual{s: s, m: s.newMaster(wanted(s.p))}
 	for b, c := range from.cuts {
 		if c != nil {
-			d.m.offerCut(b, c)
+			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
 		}
 	}
-	for range d.rounds() {
-		if s.workers[0].stop() || !d.round() {
-			break
-		}
-	}
+	d.run()
 	s.master = d
 	if d.center == nil {
 		return
 	}
-	s.appeal = d.appeal
+	for b, worth := range d.worth {
+		s.appeal[b] = worth / max(s.cost(b), 1)
+	}
 	for i, v := range d.center {
 		s.values[i] = max(v, leastShare*s.start[i])
 	}
 	s.anchor = slices.Clone(s.values)
 }
 
+// again seeks the prices for another demand, and with every column counted for
+// more by a factor for its board; it begins where d ended.
+func (d *dual) again(demand []int, scale []float64) *dual {
+	n := &dual{s: d.s, m: d.s.newMaster(demand), center: d.center, scale: scale}
+	for _, c := range d.m.raw {
+		n.m.offerRaw(c, n.factor(c.board))
+	}
+	if n.center != nil {
+		n.best = -1
+		n.price(n.center, nil)
+	}
+	n.run()
+	return n
+}
+
+func (d *dual) factor(board int) float64 {
+	if d.scale == nil {
+		return 1
+	}
+	return d.scale[board]
+}
+
+func (d *dual) run() {
+	for range d.rounds() {
+		if d.s.workers[0].stop() || !d.round() {
+			break
+		}
+	}
+}
+
+// cost is what a board costs, as a value.
+func (s *search) cost(board int) float64 {
+	return float64(column.FromMoney(s.p.Stock[board].Cost))
+}
+
 // leastShare is how much of its first value a part is worth to the search at
 // least, for a part worth nothing would be left out.
 const leastShare = 0.1
+
+// wanted is what the bill asks for, by row.
+func wanted(p *layout.Problem) []int {
+	n := make([]int, len(p.Bill))
+	for i := range p.Bill {
+		n[i] = p.Bill[i].Quantity
+	}
+	return n
+}
 
 // made is what a plan makes, by row of the bill.
 func made(p *layout.Problem, st *state) []int {
@@ -104,7 +147,8 @@ func (d *dual) between(own []float64, pull float64) []float64 {
 }
 
 // price prices all boards at some prices and offers to the master what is
-// attractive at its own. It reports how many columns those were.
+// attractive at its own, or everything when they are nil. It reports how many
+// columns those were.
 func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 	s := d.s
 	price := make([]column.Value, len(target))
@@ -118,29 +162,29 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 	if found == nil {
 		return 0, false
 	}
-	appeal := make([]float64, len(s.p.Stock))
+	worths := make([]float64, len(s.p.Stock))
 	sums := make([]sum, len(d.m.clusters))
 	for k, b := range boards {
-		c := d.m.of[b]
-		cost := float64(column.FromMoney(s.p.Stock[b].Cost))
-		worth := float64(found[k].Value)
-		d.m.eachTwin(b, func(twin int) { appeal[twin] = worth / max(cost, 1) })
-		if worth > cost {
-			lower -= (worth - cost) * d.m.share(c)
-			sums[c].add(cost, price, &found[k])
+		c, scale := d.m.of[b], d.factor(b)
+		worth := scale * float64(found[k].Value)
+		d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
+		if worth > s.cost(b) {
+			lower -= (worth - s.cost(b)) * d.m.share(c)
+			sums[c].add(s.cost(b), scale, price, &found[k])
+			sums[c].board = b
 		}
 		if cut := &found[k].Cut; cut.Root != nil {
 			s.pool.add(b, cut)
 		}
 	}
 	for c := range sums {
-		if sums[c].counts != nil && sums[c].cost-valueOf(sums[c].counts, own.parts) < own.clusters[c]-minGain {
-			d.m.offer(c, sums[c].cost, sums[c].counts)
+		if sums[c].counts != nil && (own == nil || sums[c].reduced(own) < own.clusters[c]-minGain) {
+			d.take(c, &sums[c])
 			added++
 		}
 	}
 	if lower > d.best || d.center == nil {
-		d.best, d.center, d.appeal = lower, target, appeal
+		d.best, d.center, d.worth = lower, target, worths
 	}
 	return added, true
 }
@@ -151,18 +195,41 @@ const minGain = 10
 // sum is a column of a cluster.
 type sum struct {
 	cost   float64
-	counts []int
+	counts []float64
+	board  int // the last that is part of it
+	raw    rawColumn
 }
 
 // add adds what was found for a board at some prices.
-func (s *sum) add(cost float64, price []column.Value, found *column.Priced) {
+func (s *sum) add(cost, scale float64, price []column.Value, found *column.Priced) {
 	if s.counts == nil {
-		s.counts = make([]int, len(price))
+		s.counts = make([]float64, len(price))
 	}
-	s.cost += cost - float64(found.Value)
+	worth := float64(found.Value)
 	for i, n := range found.Counts {
-		s.cost += float64(n) * float64(price[i])
-		s.counts[i] += n
+		worth -= float64(n) * float64(price[i])
+		s.counts[i] += scale * float64(n)
+	}
+	s.cost += cost - scale*worth
+	s.raw = rawColumn{worth: worth, counts: found.Counts}
+}
+
+// reduced is the cost of the column less what its pieces are worth at the
+// master's prices.
+func (s *sum) reduced(own *duals) float64 {
+	cost := s.cost
+	for i, n := range s.counts {
+		cost -= n * own.parts[i]
+	}
+	return cost
+}
+
+// take gives a column to the master.
+func (d *dual) take(c int, s *sum) {
+	d.m.offer(c, s.cost, s.counts)
+	if d.m.alike(c) {
+		s.raw.board = s.board
+		d.m.raw = append(d.m.raw, s.raw)
 	}
 }
 

@@ -3,7 +3,6 @@ package solver
 import (
 	"slices"
 
-	"sawbill/solver/internal/column"
 	"sawbill/solver/internal/lp"
 )
 
@@ -17,6 +16,14 @@ type master struct {
 	clusters []cluster
 	of       []int // by board: its cluster
 	prog     *lp.Program
+	raw      []rawColumn
+}
+
+// rawColumn is a column of a board as it was found.
+type rawColumn struct {
+	board  int
+	worth  float64 // of its offcuts
+	counts []int
 }
 
 // cluster is boards that share a row of the programme: boards that are alike, or
@@ -113,21 +120,28 @@ func (m *master) eachTwin(b int, do func(int)) {
 }
 
 // offer adds a column to a cluster: what it costs and makes.
-func (m *master) offer(c int, cost float64, counts []int) {
+func (m *master) offer(c int, cost float64, counts []float64) {
 	entries := []lp.Entry{{Row: c, Coef: 1}}
 	for i, n := range counts {
 		if n > 0 {
-			entries = append(entries, lp.Entry{Row: len(m.clusters) + i, Coef: float64(n)})
+			entries = append(entries, lp.Entry{Row: len(m.clusters) + i, Coef: n})
 		}
 	}
 	m.prog.Add(cost/perMoney, entries)
 }
 
-// offerCut adds a cut of a board.
-func (m *master) offerCut(board int, c *column.Cut) {
-	if k := m.of[board]; m.alike(k) {
-		m.offer(k, netValue(m.s.p, board, c), c.Counts)
+// offerRaw adds a column of a board, its worth and pieces scaled.
+func (m *master) offerRaw(c rawColumn, scale float64) {
+	k := m.of[c.board]
+	if !m.alike(k) {
+		return
 	}
+	counts := make([]float64, len(c.counts))
+	for i, n := range c.counts {
+		counts[i] = scale * float64(n)
+	}
+	m.offer(k, m.s.cost(c.board)-scale*c.worth, counts)
+	m.raw = append(m.raw, c)
 }
 
 // masterSteps bounds the work of one solve of the programme.

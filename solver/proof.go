@@ -20,62 +20,115 @@ import (
 // prices: most(t*p) <= t*most(p) + (1-t)*most(0), and at no prices at all a board
 // is worth its offcuts, no more than the credit for all of its wood.
 type proof struct {
-	s      *search
+	s        *search
+	stages   []proofStage
+	stage    int
+	attempts []*attempt
+}
+
+// proofStage is one look at all boards. Some begin with other prices: those that
+// are best when every board counts for as much more than the quick routine finds
+// as the look before showed.
+type proofStage struct {
+	starts int // of blanks that a board is looked at with
+	anew   bool
+}
+
+// proofStages are the looks in their order.
+func proofStages() []proofStage {
+	return []proofStage{{24, true}, {80, false}, {80, true}, {240, false}, {240, true}, {1000, false}}
+}
+
+// attempt is a proof at one choice of prices.
+type attempt struct {
+	dual   *dual
 	prices []layout.Money
 	boards []int           // one of each that are alike
 	most   []ceiling.Value // by index into boards
-	level  int             // how sharply the boards are looked at
+	done   bool            // every board was looked at
 	next   int             // the board that is looked at next
 }
 
-// proofStarts is how many starts of blanks a board is looked at with, level by
-// level.
-var proofStarts = [...]int{24, 80, 240, 1000}
-
-// newProof begins a proof at the values that the search settled on.
+// newProof begins a proof at the prices that the search settled on, or where
+// parts are missing at those of what is made.
 func (s *search) newProof() *proof {
-	q := &proof{s: s, boards: s.master.m.boards()}
-	for _, v := range s.master.prices() {
-		q.prices = append(q.prices, layout.Money(v/float64(column.Cash)))
+	q := &proof{s: s, stages: proofStages()}
+	d := s.master
+	if s.short() {
+		d = d.again(made(s.p, s.best), nil)
 	}
-	q.most = make([]ceiling.Value, len(q.boards))
+	q.attempts = []*attempt{s.newAttempt(d)}
 	return q
+}
+
+func (s *search) newAttempt(d *dual) *attempt {
+	a := &attempt{dual: d, boards: d.m.boards()}
+	for _, v := range d.prices() {
+		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
+	}
+	a.most = make([]ceiling.Value, len(a.boards))
+	return a
 }
 
 // proofBatch is how many boards are looked at in one go.
 const proofBatch = 4
 
-// step looks at a few boards; it reports whether a level was finished.
+// step looks at a few boards; it reports whether a stage was finished.
 func (q *proof) step() bool {
-	if q.level == len(proofStarts) {
+	if q.stage == len(q.stages) {
 		return false
+	}
+	stage := q.stages[q.stage]
+	a := q.attempts[len(q.attempts)-1]
+	if stage.anew && a.done && a.next == 0 {
+		a = q.s.newAttempt(a.dual.again(a.dual.m.demand, q.factors(a)))
+		q.attempts = append(q.attempts, a)
 	}
 	var batch []int
-	for len(batch) < proofBatch && q.next < len(q.boards) {
-		if q.loose(q.next) {
-			batch = append(batch, q.next)
+	for len(batch) < proofBatch && a.next < len(a.boards) {
+		if !a.done || a.most[a.next] > q.cost(a, a.next) {
+			batch = append(batch, a.next)
 		}
-		q.next++
+		a.next++
 	}
-	q.look(batch)
-	if q.next < len(q.boards) || q.s.workers[0].stop() {
+	q.look(a, batch, stage.starts)
+	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
 	}
-	q.next = 0
-	q.level++
+	a.next, a.done = 0, true
+	q.stage++
 	return true
 }
 
-// loose reports whether a sharper look at a board may prove more.
-func (q *proof) loose(k int) bool { return q.level == 0 || q.most[k] > q.cost(k) }
-
-func (q *proof) cost(k int) ceiling.Value {
-	return ceiling.Value(column.FromMoney(q.s.p.Stock[q.boards[k]].Cost))
+// factors is by how much each board is worth more than the quick routine finds.
+// Where a bound was good enough before it was sharp, the mean of the others
+// stands for it.
+func (q *proof) factors(a *attempt) []float64 {
+	f := make([]float64, len(q.s.p.Stock))
+	sum, n := 0.0, 0.0
+	for k, b := range a.boards {
+		if worth := a.dual.worth[b] / a.dual.factor(b); worth > 0 && a.most[k] > q.cost(a, k) {
+			f[b] = float64(a.most[k]) / worth
+			sum, n = sum+f[b], n+1
+		}
+	}
+	for _, b := range a.boards {
+		if f[b] == 0 {
+			f[b] = max(1, sum/max(n, 1))
+		}
+		own := f[b]
+		a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })
+	}
+	return f
 }
 
-func (q *proof) look(batch []int) {
-	price := make([]ceiling.Value, len(q.prices))
-	for i, m := range q.prices {
+func (q *proof) cost(a *attempt, k int) ceiling.Value {
+	return ceiling.Value(column.FromMoney(q.s.p.Stock[a.boards[k]].Cost))
+}
+
+func (q *proof) look(a *attempt, batch []int, starts int) {
+	price := make([]ceiling.Value, len(a.prices))
+	for i, m := range a.prices {
 		price[i] = ceiling.Value(column.FromMoney(m))
 	}
 	q.s.each(len(batch), func(w *worker, i int) {
@@ -83,24 +136,26 @@ func (q *proof) look(batch []int) {
 		if w.stop() {
 			return
 		}
-		board := ceiling.New(q.s.p, &q.s.p.Stock[q.boards[k]])
-		most := w.high.Most(board, price, q.cost(k), proofStarts[q.level])
-		if q.level == 0 || most < q.most[k] {
-			q.most[k] = most
+		board := ceiling.New(q.s.p, &q.s.p.Stock[a.boards[k]])
+		most := w.high.Most(board, price, q.cost(a, k), starts)
+		if !a.done || most < a.most[k] {
+			a.most[k] = most
 		}
 	})
 }
 
-// bound is what is proven for plans that make so many pieces, and the prices that
-// prove it; ok is false before every board was looked at.
+// bound is the most that is proven for plans that make so many pieces, and the
+// prices that prove it; ok is false before every board was looked at.
 func (q *proof) bound(made []int) (bound layout.Money, prices []layout.Money, ok bool) {
-	if q.level == 0 {
-		return 0, nil, false
-	}
-	for thousandths := int64(1000); thousandths >= leastScale; thousandths-- {
-		b, at := q.boundAt(thousandths, made)
-		if !ok || b > bound {
-			bound, prices, ok = b, at, true
+	for _, a := range q.attempts {
+		if !a.done {
+			continue
+		}
+		for t := int64(1000); t >= leastScale; t-- {
+			b, at := q.boundAt(a, t, made)
+			if !ok || b > bound {
+				bound, prices, ok = b, at, true
+			}
 		}
 	}
 	return bound, prices, ok
@@ -111,30 +166,27 @@ func (q *proof) bound(made []int) (bound layout.Money, prices []layout.Money, ok
 const leastScale = 700
 
 // boundAt is what some thousandths of the prices prove.
-func (q *proof) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
-	prices := make([]layout.Money, len(q.prices))
+func (q *proof) boundAt(a *attempt, t int64, made []int) (layout.Money, []layout.Money) {
+	prices := make([]layout.Money, len(a.prices))
 	var worth, excess ceiling.Value
-	for i, p := range q.prices {
+	for i, p := range a.prices {
 		prices[i] = p * layout.Money(t) / 1000
 		worth += ceiling.Value(column.FromMoney(prices[i])) * ceiling.Value(made[i])
 	}
-	for k, b := range q.boards {
-		most := (ceiling.Value(t)*q.most[k] + ceiling.Value(1000-t)*q.offcuts(k) + 999) / 1000
-		if over := most - q.cost(k); over > 0 {
-			q.s.master.m.eachTwin(b, func(int) { excess += over })
+	for k, b := range a.boards {
+		most := (ceiling.Value(t)*a.most[k] + ceiling.Value(1000-t)*q.offcuts(a, k) + 999) / 1000
+		if over := most - q.cost(a, k); over > 0 {
+			a.dual.m.eachTwin(b, func(int) { excess += over })
 		}
 	}
-	left := worth - excess
-	if left < 0 {
-		return 0, prices
-	}
+	left := max(0, worth-excess)
 	return layout.Money(left / ceiling.Value(column.Cash)), prices
 }
 
 // offcuts is what a board is worth at most when no part has a price.
-func (q *proof) offcuts(k int) ceiling.Value {
-	credit := q.s.p.Shop.OffcutCredit
+func (q *proof) offcuts(a *attempt, k int) ceiling.Value {
+	credit := int64(q.s.p.Shop.OffcutCredit)
 	whole := int64(layout.CreditUnity)
-	cost := int64(q.cost(k))
-	return ceiling.Value(cost/whole*int64(credit)+(cost%whole*int64(credit)+whole-1)/whole) + 1
+	cost := int64(q.cost(a, k))
+	return ceiling.Value(cost/whole*credit+(cost%whole*credit+whole-1)/whole) + 1
 }
