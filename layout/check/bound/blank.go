@@ -50,7 +50,7 @@ func (b *bench) between(at blankAt, from, to span) value {
 	// Without parts a strip can only be better than one offcut of its length
 	// where the far edge cuts into that.
 	if b.tapers() || slices.ContainsFunc(b.classes, func(c class) bool { return c.again }) {
-		best = max(best, b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j1, k: k2}), at))
+		best = max(best, b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j1, k: k2}, at.e), at))
 	}
 	for _, width := range b.alones {
 		best = max(best, b.justWide(at, span{j1, j2}, span{k1, k2}, width))
@@ -72,5 +72,5 @@ func (b *bench) justWide(at blankAt, from, to span, width layout.Length) value {
 	if j1 > j2 || k2 < to.lo {
 		return 0
 	}
-	return b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j2, k: k2, width: width}), at)
+	return b.upTo(b.stripOf(stripAt{a: at.a, j: j1, last: j2, k: k2, width: width}, at.e), at)
 }

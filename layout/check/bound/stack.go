@@ -113,6 +113,16 @@ func (b *bench) cellTo(s *strip, c, z, top, clip int) value {
 		s.stacks[c][z] = b.stackIn(s, c, z)
 	}
 	in := &s.stacks[c][z]
+	if in.top == top && in.clip == clip {
+		return in.last
+	}
+	in.top, in.clip, in.last = top, clip, b.upToTop(s, in, class, top, clip)
+	return in.last
+}
+
+// upToTop is what a stack is worth whose parts end by position top, and its
+// offcuts by position clip.
+func (b *bench) upToTop(s *strip, in *standing, class *class, top, clip int) value {
 	k := min(max(top-s.at.j, 0), len(in.most)-1)
 	best := in.most[k]
 	if clip > top && in.keeps {
@@ -131,7 +141,7 @@ func (b *bench) stackIn(s *strip, c, z int) standing {
 	if b.classes[c].zones[z].hit&s.meets == 0 {
 		from, j, z = b.plain, 0, 0
 	}
-	in := standing{stack: from.stackOf(c, z, j), zone: &from.classes[c].zones[z], j: j}
+	in := standing{stack: from.stackOf(c, z, j), zone: &from.classes[c].zones[z], j: j, top: -1}
 	in.least, in.keeps = b.keepsLength(&b.classes[c])
 	return in
 }
@@ -143,6 +153,9 @@ type standing struct {
 	j     int
 	least int // positions that an offcut of it takes
 	keeps bool
+
+	top, clip int // for which it was last asked, and what it was worth
+	last      value
 }
 
 // alone is the best part that is as wide as the strip, where parts are not

@@ -32,24 +32,27 @@ type strip struct {
 	slab       []int64 // where it slants: the area of wood below each position
 }
 
-// stripOf is the strip at a place. One that meets no defect beyond its start
-// and does not slant is as that of a cleared board, wherever it lies.
-func (b *bench) stripOf(at stripAt) *strip {
+// stripOf is the strip at a place, worked out for blanks up to position e at
+// least. One that meets no defect beyond its start and does not slant is as that
+// of a cleared board, wherever it lies.
+func (b *bench) stripOf(at stripAt, e int) *strip {
 	s := &strip{at: at}
 	b.setMeets(s)
 	if b.plain != b && s.meets == 0 && !s.slants {
-		return b.plain.stripOf(at)
+		return b.plain.stripOf(at, e)
 	}
 	if b.plain == b {
-		s.at = stripAt{0, 0, at.last - at.j, at.k - at.j, at.width}
+		s.at, e = stripAt{0, 0, at.last - at.j, at.k - at.j, at.width}, e-at.a
 	}
-	if known, ok := b.strips[s.at]; ok {
+	s.first = s.at.a + b.x.down(b.end)
+	n := max(0, min(e, b.nx)-s.first)
+	if known, ok := b.strips[s.at]; ok && len(known.most) > n {
 		return known
 	}
 	if len(b.strips) >= mostStrips {
 		clear(b.strips)
 	}
-	b.fill(s)
+	b.fill(s, min(n+n/4, max(0, b.nx-s.first))) // somewhat further, for the next blank
 	b.strips[s.at] = s
 	return s
 }
@@ -65,19 +68,11 @@ func (b *bench) setMeets(s *strip) {
 	s.height = min(y2, b.board.FullWidth()-b.far) - y1
 }
 
-// fill works a strip out, for the parts of each thickness by itself.
-func (b *bench) fill(s *strip) {
-	s.first = s.at.a + b.x.down(b.end)
-	n := b.nx - s.first
-	if n < 0 {
-		s.most, s.keep = []value{0}, []value{nothing}
-		return
-	}
+// fill works out the first n positions of a strip, for the parts of each
+// thickness by itself.
+func (b *bench) fill(s *strip, n int) {
 	b.setCells(s)
-	s.most, s.keep = make([]value, n+1), make([]value, n+1)
-	for i := range s.keep {
-		s.keep[i] = nothing
-	}
+	s.most, s.keep = make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
 	b.setWorth(s)
 	for _, classes := range b.thicknesses() {
 		b.fillOne(s, classes)
