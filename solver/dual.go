@@ -57,13 +57,12 @@ func (s *search) settle(from *state) {
 // again seeks the prices for another demand, and with every column counted for
 // more by a factor for its board; it begins where d ended.
 func (d *dual) again(demand []int, scale []float64) *dual {
-	n := &dual{s: d.s, m: d.s.newMaster(demand), center: d.center, scale: scale}
+	n := &dual{s: d.s, m: d.s.newMaster(demand), scale: scale}
 	for _, c := range d.m.raw {
 		n.m.offerRaw(c, n.factor(c.board))
 	}
-	if n.center != nil {
-		n.best = -1
-		n.price(n.center, nil)
+	if d.center != nil {
+		n.price(d.center, nil)
 	}
 	n.run()
 	return n

@@ -80,7 +80,7 @@ func (q *proof) step() bool {
 	}
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
-	if stage.anew && a.done && a.next == 0 {
+	if stage.anew && a.done && a.next == 0 && a.dual.worth != nil {
 		a = q.s.newAttempt(a.dual.again(a.dual.m.demand, q.factors(a)))
 		q.attempts = append(q.attempts, a)
 	}
