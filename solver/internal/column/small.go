@@ -9,7 +9,7 @@ const mostExact = 250_000
 
 // mostExactGrid is the most positions of a board on which the steps are counted
 // at all.
-const mostExactGrid = 20_000
+const mostExactGrid = 60_000
 
 // newExactIfSmall is the board made ready for trying every position, or nil where
 // that would take longer than trying few.
@@ -25,6 +25,13 @@ func newExactIfSmall(p *layout.Problem, b *layout.Board) *Board {
 	return w
 }
 
+// What one more pair of a start and an end takes, in steps, and how many times as
+// much it takes where the wood between may be kept as an offcut.
+const (
+	pairSteps   = 3
+	offcutSteps = 6
+)
+
 // steps is about how many steps the exact programme takes: in the strips of the
 // blanks from every start, and in the rips of every blank, which are gone through
 // again from every position across where rough rips may help.
@@ -37,5 +44,9 @@ func (w *Board) steps() int {
 	if len(w.metal) > 0 || w.roughHelps() {
 		rips *= w.y.n + 1
 	}
-	return starts*len(w.profiles)*w.x.n*len(w.classes) + blanks*rips
+	pairs := len(w.starts) * len(w.ends) / 2
+	if w.measure.rate > 0 {
+		pairs *= offcutSteps
+	}
+	return starts*len(w.profiles)*w.x.n*len(w.classes) + blanks*rips + pairs*pairSteps
 }
