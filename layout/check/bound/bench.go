@@ -34,9 +34,9 @@ func emptyBench(w *wood, fine int, stop func() bool) *bench {
 	}
 }
 
-// topmost is the last position across at which a part could end, its kerf
-// included; lowest the first at which one could begin.
-func (w *wood) topmost() int { return w.y.down(w.board.FullWidth() - w.far + w.rip) }
+// topmost is the last position across at which a strip with parts could end, its
+// kerf included; lowest the first at which one could begin.
+func (w *wood) topmost() int { return w.y.down(w.board.FullWidth() - w.far + w.stripKerf) }
 func (w *wood) lowest() int  { return w.y.down(w.near) }
 
 // endOf is the furthest that a blank can reach along after which the next piece
@@ -45,6 +45,10 @@ func (w *wood) endOf(e int) layout.Length {
 	return min(w.x.last(e)-w.crosscut, w.board.Length-w.shop.EndTrim)
 }
 
-// topOf is the furthest across that something can reach after which the next
-// may begin at position k.
-func (w *wood) topOf(k int) layout.Length { return w.y.last(k) - w.rip }
+// topOf is the furthest across that something can reach which has a kerf behind
+// it and beyond that position k.
+func (w *wood) topOf(k int, kerf layout.Length) layout.Length { return w.y.last(k) - kerf }
+
+// stackTop is the last position, with the kerf of a rip, of a stack in a strip
+// that ends at position k with its own kerf.
+func (w *wood) stackTop(k int) int { return w.y.down(w.topOf(k, w.stripKerf) + w.rip) }

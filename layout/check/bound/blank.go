@@ -40,7 +40,7 @@ func (b *bench) blank(at blankAt) value {
 func (b *bench) between(at blankAt, from, to span) value {
 	best := b.offcut(layout.Rect{
 		X1: b.x.at(at.a), X2: min(b.x.last(at.e)-b.crosscut, b.board.Length),
-		Y1: b.y.at(from.lo), Y2: min(b.topOf(to.hi), at.clip),
+		Y1: b.y.at(from.lo), Y2: min(b.topOf(to.hi, b.restKerf), at.clip),
 	})
 	j1, j2 := max(from.lo, b.lowest()), from.hi
 	k1, k2 := to.lo, min(to.hi, b.topmost())
@@ -62,9 +62,9 @@ func (b *bench) between(at blankAt, from, to span) value {
 // Where the width is no whole number of positions it may take one more than its
 // width rounded down.
 func (b *bench) justWide(at blankAt, from, to span, width layout.Length) value {
-	takes := b.y.down(width + b.rip)
+	takes := b.y.down(width + b.stripKerf)
 	more := 1
-	if b.y.exact(width + b.rip) {
+	if b.y.exact(width + b.stripKerf) {
 		more = 0
 	}
 	j1, j2 := max(from.lo, to.lo-takes-more), min(from.hi, to.hi-takes)

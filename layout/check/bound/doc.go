@@ -39,9 +39,10 @@
 //     place of its last: at most one position larger each way. Its worth is
 //     rounded up.
 //   - A trued blank may hold strips of any thicknesses that its board can give.
-//   - A rough rip before truing counts as a rip, with the thinner of both kerfs and
-//     without the joint that it makes necessary; an offcut that is as long as its
-//     blank may have come from one, so it may lie where truing would take wood.
+//   - A rough rip before truing counts as a rip that costs its kerf and the joint
+//     of one edge, if that is less than the kerf of a rip; beside an offcut its kerf
+//     alone. An offcut that is as long as its blank may have come from one, so it may
+//     lie where truing would take wood.
 //   - Metal is a defect that no grade accepts; kerfs may meet it.
 //   - Copies are not limited, and match is ignored: the same holds for best(b, p).
 //

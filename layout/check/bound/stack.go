@@ -33,7 +33,7 @@ func (b *bench) stackOf(c, z, j int) *stack {
 //
 // in which the last is an offcut that ends at k.
 func (b *bench) newStack(c *class, z *zone, j int) *stack {
-	n := b.topmost() - j
+	n := b.y.down(b.board.FullWidth()-b.far+b.rip) - j
 	s := &stack{make([]value, n+1), make([]value, n+1)}
 	least, keeps := b.keepsLength(c)
 	for k := range s.most {
@@ -74,7 +74,7 @@ func (b *bench) worthFrom(c *class, z *zone, i int) value {
 }
 
 func (b *bench) worthTo(c *class, z *zone, k int) value {
-	top := b.topOf(k)
+	top := b.topOf(k, b.rip)
 	area := int64(c.length) * (up(top) + 1)
 	if z.waste != nil {
 		area -= z.waste[max(0, b.y.down(top))]
@@ -92,11 +92,11 @@ func (b *bench) cell(s *strip, c, i int) value {
 	}
 	if !s.slants {
 		if s.cells[c][z] < 0 {
-			s.cells[c][z] = b.cellTo(s, c, z, s.at.k, s.at.k)
+			s.cells[c][z] = b.cellTo(s, c, z, s.stackTop, s.stackTop)
 		}
 		return s.cells[c][z]
 	}
-	return b.cellTo(s, c, z, min(s.at.k, int(class.topAt[i])), min(s.at.k, int(class.clipAt[i])))
+	return b.cellTo(s, c, z, min(s.stackTop, int(class.topAt[i])), min(s.stackTop, int(class.clipAt[i])))
 }
 
 // cellTo is what a length in zone z is worth when its parts end by position top

@@ -21,7 +21,10 @@ type strip struct {
 	at     stripAt
 	meets  uint64 // the defects that something in the strip could meet
 	slants bool   // the far edge could cut in
-	first  int    // the position along from which i counts
+	// stackTop is the last position that a stack in the strip may reach, its kerf
+	// included.
+	stackTop int
+	first    int // the position along from which i counts
 
 	most, keep []value
 	height     layout.Length // at most
@@ -58,7 +61,7 @@ func (b *bench) stripOf(at stripAt, e int) *strip {
 }
 
 func (b *bench) setMeets(s *strip) {
-	y1, y2 := b.y.at(s.at.j), b.topOf(s.at.k)
+	y1, y2 := b.y.at(s.at.j), b.topOf(s.at.k, b.stripKerf)
 	for i, d := range b.grown {
 		if d.Y1 < y2 && d.Y2 > y1 && d.X2 > b.x.at(s.at.a) {
 			s.meets |= 1 << i
@@ -72,6 +75,7 @@ func (b *bench) setMeets(s *strip) {
 // thickness by itself.
 func (b *bench) fill(s *strip, n int) {
 	b.setCells(s)
+	s.stackTop = b.stackTop(s.at.k)
 	s.most, s.keep = make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
 	b.setWorth(s)
 	for _, classes := range b.thicknesses() {

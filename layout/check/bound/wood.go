@@ -19,11 +19,16 @@ type wood struct {
 	nx, ny int // the last position at which something could end, its kerf included
 
 	crosscut layout.Length // the kerf along
-	rip      layout.Length // the kerf across: the thinner of both rips
-	near     layout.Length // lost to joint the reference edge
-	far      layout.Length // lost to joint the far edge
-	end      layout.Length // lost to square each end of a blank
-	inset    layout.Length // no part within this of a blank's ends
+	rip      layout.Length // the kerf of a rip
+	// stripKerf is the least between a strip with parts and what lies beyond it:
+	// a rip, or a rough rip and the joint of one edge. restKerf is the least
+	// between an offcut and what lies beyond it.
+	stripKerf, restKerf layout.Length
+
+	near  layout.Length // lost to joint the reference edge
+	far   layout.Length // lost to joint the far edge
+	end   layout.Length // lost to square each end of a blank
+	inset layout.Length // no part within this of a blank's ends
 
 	defects []layout.Defect // those that are reckoned with
 	grown   []layout.Rect   // the same, with their clearance
@@ -45,7 +50,7 @@ func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money
 	for i := range p.Bill {
 		if part := &p.Bill[i]; gives(p, part, b, prices) {
 			along = append(along, part.CutLength(s)+s.CrosscutKerf)
-			across = append(across, part.CutWidth(s)+min(s.RipKerf, s.RoughRipKerf))
+			across = append(across, part.CutWidth(s)+s.RipKerf)
 		}
 	}
 	return grids{
@@ -71,7 +76,8 @@ func newWood(p *layout.Problem, b *layout.Board, g grids, prices map[string]layo
 // bareWood is a board without defects, parts and worth.
 func bareWood(s *layout.Shop, b *layout.Board, g grids) *wood {
 	w := &wood{
-		shop: s, board: b, crosscut: s.CrosscutKerf, rip: min(s.RipKerf, s.RoughRipKerf), grids: g}
+		shop: s, board: b, crosscut: s.CrosscutKerf, rip: s.RipKerf, grids: g}
+	w.stripKerf, w.restKerf = min(s.RipKerf, s.RoughRipKerf+s.EdgeJoint), min(s.RipKerf, s.RoughRipKerf)
 	if b.Edges == layout.EdgesRough {
 		w.near, w.end = s.EdgeJoint, s.EndSquare
 	}
@@ -148,11 +154,11 @@ func (w *wood) leastAcross() int {
 	least := w.ny + 1
 	for _, c := range w.classes {
 		for _, q := range c.pieces {
-			least = min(least, q.advance)
+			least = min(least, w.y.down(q.width+w.stripKerf))
 		}
 	}
 	if w.worth.rate > 0 {
-		least = min(least, w.y.down(w.shop.MinOffcutWidth+w.rip))
+		least = min(least, w.y.down(w.shop.MinOffcutWidth+w.restKerf))
 	}
 	return least
 }
