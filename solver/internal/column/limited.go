@@ -45,13 +45,13 @@ type limited struct {
 	strips map[stripKey]frontFrom
 	parts  []*source // by row
 
-	work, most int
+	*effort
 }
 
 func newLimited(b *Bench, w *Board, price []Value, limits []int, most int) *limited {
 	n := len(price)
 	s := &limited{
-		b: b, w: w, price: make([]Value, n), limits: make([]int, n), most: max(0, most),
+		b: b, w: w, price: make([]Value, n), limits: make([]int, n), effort: &effort{most: max(0, most)},
 		binding: make([]bool, n), critical: make([]bool, n), step: 1,
 	}
 	for i := range price {
@@ -85,9 +85,6 @@ func commonStep(price []Value) Value {
 	}
 	return d
 }
-
-// spent reports whether the work allowed is done.
-func (s *limited) spent() bool { return s.work > s.most }
 
 // search finds the best column by labels. It guesses close below the bound
 // first, for few labels come near it. It reports false when the work allowed

@@ -28,6 +28,7 @@ const (
 	levelNode                // strips and offcuts across a trued node
 	levelRough               // trued nodes and offcuts across a crosscut piece
 	levelBoard               // crosscut pieces and offcuts along the board
+	levelJob                 // columns of one board after the other
 )
 
 // arc is one step of a chain, over lo..hi of what is cut, measured from its
