@@ -24,6 +24,8 @@ type dual struct {
 	center []float64 // the prices of it
 	worth  []float64 // of boards at the center
 	scale  []float64 // by board: what its columns count for; nil: 1
+	count  int       // rounds made
+	ended  bool      // nothing more was found
 }
 
 const (
@@ -40,7 +42,7 @@ func (s *search) settle(from *state) {
 			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
 		}
 	}
-	d.run()
+	d.run(d.rounds())
 	s.master = d
 	if d.center == nil {
 		return
@@ -64,7 +66,7 @@ func (d *dual) again(demand []int, scale []float64) *dual {
 	if d.center != nil {
 		n.price(d.center, nil)
 	}
-	n.run()
+	n.run(n.rounds())
 	return n
 }
 
@@ -75,11 +77,11 @@ func (d *dual) factor(board int) float64 {
 	return d.scale[board]
 }
 
-func (d *dual) run() {
-	for range d.rounds() {
-		if d.s.workers[0].stop() || !d.round() {
-			break
-		}
+// run seeks until nothing more is found or so many rounds were made in all.
+func (d *dual) run(most int) {
+	for !d.ended && d.count < most && !d.s.workers[0].stop() {
+		d.count++
+		d.ended = !d.round()
 	}
 }
 
@@ -110,8 +112,11 @@ func made(p *layout.Problem, st *state) []int {
 	return made
 }
 
-// rounds is how many rounds are spent at most, fewer when there are many boards.
-func (d *dual) rounds() int { return max(12, min(80, 8000/max(1, len(d.s.usable)))) }
+// rounds is how many rounds are made at first, fewer when there are many boards.
+func (d *dual) rounds() int { return max(12, min(mostDualRounds, 8000/max(1, len(d.s.usable)))) }
+
+// mostDualRounds is how many rounds are made in all.
+const mostDualRounds = 80
 
 // round prices all boards once; it reports false when there is nothing more to
 // find.

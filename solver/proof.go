@@ -73,13 +73,19 @@ func (s *search) newAttempt(d *dual) *attempt {
 // proofBatch is how many boards are looked at in one go.
 const proofBatch = 4
 
-// step looks at a few boards; it reports whether a stage was finished.
+// step looks at a few boards, or where the prices are not settled yet improves
+// them; it reports whether a stage was finished.
 func (q *proof) step() bool {
 	if q.stage == len(q.stages) {
 		return false
 	}
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
+	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < mostDualRounds {
+		d.run(d.count + 1)
+		q.attempts[len(q.attempts)-1] = q.s.newAttempt(d)
+		return false
+	}
 	if stage.anew && a.done && a.next == 0 && a.dual.worth != nil {
 		a = q.s.newAttempt(a.dual.again(a.dual.m.demand, q.factors(a)))
 		q.attempts = append(q.attempts, a)
