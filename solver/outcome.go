@@ -50,22 +50,32 @@ func (s *search) state(plan *layout.Plan) bool {
 	if s.proof == nil {
 		return false
 	}
-	bound, prices, ok := s.proof.bound(made(s.p, s.best))
-	if !ok || bound > plan.Totals.Cost {
-		return false
+	priced, prices, ok := s.proof.bound(made(s.p, s.best))
+	if ok && priced <= plan.Totals.Cost {
+		plan.Totals.Bound, plan.Totals.PriceBound = &priced, &priced
+		plan.Totals.Prices = map[string]layout.Money{}
+		for i, m := range prices {
+			plan.Totals.Prices[s.p.Bill[i].Name] = m
+		}
 	}
-	plan.Totals.Bound, plan.Totals.PriceBound = &bound, &bound
-	plan.Totals.Prices = map[string]layout.Money{}
-	for i, m := range prices {
-		plan.Totals.Prices[s.p.Bill[i].Name] = m
+	if exact, ok := s.exactBound(); ok && exact <= plan.Totals.Cost && (plan.Totals.Bound == nil || exact > *plan.Totals.Bound) {
+		plan.Totals.Bound = &exact
 	}
-	return true
+	return plan.Totals.Bound != nil
+}
+
+// provenMore reports whether going through all plans proved more than the plan at
+// hand says.
+func (a *outcome) provenMore() bool {
+	exact, ok := a.s.exactBound()
+	b := a.plan.Totals.Bound
+	return ok && exact <= a.plan.Totals.Cost && (b == nil || exact > *b)
 }
 
 // near reports whether the plan is proven to be near enough to the best.
 func (a *outcome) near() bool {
 	gap, ok := a.plan.Totals.Gap()
-	return ok && gap <= a.s.o.Within && !a.s.short()
+	return ok && gap <= a.s.o.Within && (a.s.leastMissing() || !a.s.short())
 }
 
 // short reports whether something is missing that some board could give.

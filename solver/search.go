@@ -29,6 +29,7 @@ type search struct {
 	pool    *pool
 	master  *dual
 	proof   *proof
+	small   *small
 	islands []*island
 	best    *state
 }

@@ -71,7 +71,7 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 	}
 	s.settle(s.best)
 	s.proof = s.newProof()
-	if s.improve(s.second()) {
+	if s.exactly(0, s.improve(s.second())) {
 		if err := a.take(0); err != nil {
 			return nil, Stopped, err
 		}
@@ -85,12 +85,12 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
 			return a.plan, Stopped, nil
 		}
-		if s.round(n) {
+		if s.exactly(n, s.round(n)) {
 			if err := a.take(n); err != nil {
 				return nil, Stopped, err
 			}
 		}
-		if s.proof.step() {
+		if s.proof.step() || a.provenMore() {
 			a.prove(n)
 		}
 		if o.Observer != nil {

@@ -92,7 +92,7 @@ type strip struct {
 // trying few, every position is tried, whatever cfg says.
 func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 	if cfg.MostStarts > 0 {
-		if w := newExactIfSmall(p, b); w != nil {
+		if w := NewExact(p, b, mostExact); w != nil {
 			return w
 		}
 	}

@@ -11,15 +11,15 @@ const mostExact = 250_000
 // at all.
 const mostExactGrid = 60_000
 
-// newExactIfSmall is the board made ready for trying every position, or nil where
-// that would take longer than trying few.
-func newExactIfSmall(p *layout.Problem, b *layout.Board) *Board {
+// NewExact makes a board ready for trying every position. It is nil where one
+// pricing would take more than most steps, of some five nanoseconds each.
+func NewExact(p *layout.Problem, b *layout.Board, most int) *Board {
 	w, rows := newOnGrid(p, b, Exact())
 	if w.x.n*w.y.n > mostExactGrid {
 		return nil
 	}
 	w.makeReady(rows)
-	if w.steps() > mostExact {
+	if w.steps() > most {
 		return nil
 	}
 	return w

@@ -24,6 +24,7 @@ type Together struct {
 	relaxed []Value
 	offset  Value // sum of (price - relaxed)*limit
 	bests   []Value
+	set     bool // the boards are ready for labels at the relaxed prices
 	*effort
 }
 
@@ -60,6 +61,7 @@ func (t *Together) Exact() bool {
 // asked, and prices all boards at them without limits. It returns what the boards
 // that are worth their cost then make.
 func (t *Together) setRelaxed(relaxed []Value) (counts []int) {
+	t.set = false
 	t.relaxed, t.offset = make([]Value, len(relaxed)), 0
 	for i, v := range relaxed {
 		if t.limits[i] > 0 && t.price[i] > 0 {
@@ -74,6 +76,7 @@ func (t *Together) setRelaxed(relaxed []Value) (counts []int) {
 	for b, s := range t.boards {
 		if _, ok := priced[s]; !ok {
 			c := s.b.Best(s.w, t.relaxed)
+			t.work += s.w.steps() / stepsPerWork
 			priced[s], worth[s] = make([]int, len(relaxed)), c.Value
 			if c.Root != nil {
 				priced[s] = s.w.countParts(c.Root)
@@ -156,17 +159,10 @@ func rounded(at []float64) []Value {
 // where there are none. all is false when the work allowed ended it: there may then
 // be better ones.
 func (t *Together) Search(least Value) (found []Column, value Value, all bool) {
-	first := t.boards[0]
-	ledger, ok := t.ledger()
-	if !ok {
+	if !t.ready() || t.spent() {
 		return nil, 0, false
 	}
-	for b, s := range t.boards {
-		if b == 0 || t.boards[b-1] != s {
-			s.ready(t.relaxed, ledger)
-		}
-	}
-	labels := t.chain().run(first, least-t.offset)
+	labels := t.chain().run(t.boards[0], least-t.offset)
 	var best *label
 	for _, l := range labels {
 		if l.value >= least && (best == nil || l.value > best.value) {
@@ -179,13 +175,33 @@ func (t *Together) Search(least Value) (found []Column, value Value, all bool) {
 	return t.columns(best), best.value, !t.spent()
 }
 
-// ledger counts everything that is wanted.
-func (t *Together) ledger() (*ledger, bool) {
+// stepsPerWork is how many steps of a pricing take as long as one unit of work.
+const stepsPerWork = 4
+
+// ready prepares the boards for labels at the relaxed prices, which count
+// everything that is wanted. It reports false when that is too many kinds.
+func (t *Together) ready() bool {
+	if t.set {
+		return true
+	}
 	all := make([]bool, len(t.price))
 	for i := range all {
 		all[i] = t.relaxed[i] > 0
 	}
-	return newLedger(all, t.limits)
+	l, ok := newLedger(all, t.limits)
+	if !ok {
+		return false
+	}
+	done := map[*limited]bool{}
+	for _, s := range t.boards {
+		if !done[s] {
+			s.ready(t.relaxed, l)
+			t.work += 2 * s.w.steps() / stepsPerWork
+			done[s] = true
+		}
+	}
+	t.set = true
+	return true
 }
 
 // ready prepares one board for labels at relaxed prices.

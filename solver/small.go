@@ -1,0 +1,245 @@
+package solver
+
+import (
+	"fmt"
+	"slices"
+
+	"sawbill/layout"
+	"sawbill/solver/internal/column"
+)
+
+// small plans jobs of few boards and pieces as a whole, by one search over all
+// boards together (column.Together): first for less missing, then for less cost
+// with the same pieces made. What it goes through to the end it proves. It is
+// tried again with more work as the rounds go on.
+type small struct {
+	s      *search
+	boards map[int]*column.Board // ready, by twin
+	next   int                   // the round in which it is tried next
+	work   int                   // that it may do then
+	proven map[string]layout.Money
+	least  map[string]bool // by what is made: no plan leaves less missing
+}
+
+// What counts as small, and how much work is done on it: the first time, and at
+// most. A unit takes some twenty nanoseconds; a million of them take at most about
+// a hundred megabytes of memory, which are then given back.
+const (
+	smallBoards = 8
+	smallPieces = 60
+	smallSteps  = 4_000_000 // of one pricing of a board on which every position is tried
+	firstWork   = 300_000
+	mostWork    = 6_000_000
+)
+
+// newSmall is nil for a job that is not small.
+func (s *search) newSmall() *small {
+	if n := len(s.usable); n == 0 || n > smallBoards || total(wanted(s.p)) > smallPieces {
+		return nil
+	}
+	return &small{
+		s: s, boards: map[int]*column.Board{}, work: firstWork,
+		proven: map[string]layout.Money{}, least: map[string]bool{},
+	}
+}
+
+func total(counts []int) int {
+	sum := 0
+	for _, n := range counts {
+		sum += n
+	}
+	return sum
+}
+
+// exactly looks for a better plan than the best of a small job after round n: in
+// rounds 0, 1, 2, 4, 8 and so on, with twice the work each time. better says that
+// the round found one; it reports whether there is one now.
+func (s *search) exactly(n int, better bool) bool {
+	if n == 0 {
+		s.small = s.newSmall()
+	}
+	q := s.small
+	if q == nil || n < q.next || s.workers[0].stop() {
+		return better
+	}
+	q.next = max(1, 2*n)
+	for q.improve() {
+		better = true
+	}
+	q.work = min(2*q.work, mostWork)
+	return better
+}
+
+// improve reports whether it found a better plan.
+func (q *small) improve() bool {
+	if wants(q.s.best.missing) && !q.least[key(made(q.s.p, q.s.best))] && q.makeMore() {
+		return true
+	}
+	bound, ok := q.proven[key(made(q.s.p, q.s.best))]
+	return !(ok && bound == q.s.best.cost()) && q.costLess()
+}
+
+func key(counts []int) string { return fmt.Sprint(counts) }
+
+// makeMore looks for a plan with less missing, or as much at less cost.
+func (q *small) makeMore() bool {
+	p := q.s.p
+	price, ok := rankPrices(p, q.costs())
+	if !ok {
+		return false
+	}
+	know := made(p, q.s.best)
+	known := worthOf(know, price) - column.FromMoney(q.s.best.cost())
+	t := q.together(price, wanted(p))
+	found := t.Solve(known)
+	if t.Exact() && found.Bound <= worthOf(know, price) {
+		q.least[key(know)] = true
+	}
+	return q.take(found.Columns)
+}
+
+// costLess looks for a plan that makes the same for less.
+func (q *small) costLess() bool {
+	p := q.s.p
+	price := make([]column.Value, len(p.Bill))
+	for i := range price {
+		price[i] = column.FromMoney(q.costs()) + column.Cash
+	}
+	limits := made(p, q.s.best)
+	all := worthOf(limits, price)
+	t := q.together(price, limits)
+	found := t.Solve(all - column.FromMoney(q.s.best.cost()))
+	if t.Exact() {
+		q.prove(limits, all-found.Bound)
+	}
+	return q.take(found.Columns)
+}
+
+// prove remembers that no plan that makes so many pieces costs less than a value;
+// costs are whole ten-thousandths. The worth of an offcut is a little uncertain.
+func (q *small) prove(made []int, least column.Value) {
+	least -= q.uncertain()
+	bound := layout.Money((max(0, least) + column.Cash - 1) / column.Cash)
+	q.proven[key(made)] = max(q.proven[key(made)], bound)
+}
+
+// uncertain is by how much the worth of all offcuts of a plan may be more than the
+// programme has it: two millionths for each.
+func (q *small) uncertain() column.Value {
+	shop := q.s.p.Shop
+	if shop.OffcutCredit == 0 {
+		return 0
+	}
+	least := float64(max(shop.MinOffcutLength, layout.Millimetre)) * float64(max(shop.MinOffcutWidth, layout.Millimetre))
+	var most float64
+	for _, b := range q.s.usable {
+		board := &q.s.p.Stock[b]
+		most += float64(board.Length) * float64(board.FullWidth()) / least
+	}
+	return column.Value(2 * most)
+}
+
+// exactBound is a lower bound on the cost of every plan that makes at least the
+// pieces of the best one, proven by going through all of them; ok is false where
+// there is none. It may be below what prices prove.
+func (s *search) exactBound() (bound layout.Money, ok bool) {
+	if s.small == nil {
+		return 0, false
+	}
+	bound, ok = s.small.proven[key(made(s.p, s.best))]
+	return bound, ok
+}
+
+// leastMissing reports whether it is proven that no plan leaves less missing than
+// the best one, by rank and volume.
+func (s *search) leastMissing() bool {
+	return !wants(s.best.missing) || s.small != nil && s.small.least[key(made(s.p, s.best))]
+}
+
+// together makes the boards ready to be searched for no more than limits.
+func (q *small) together(price []column.Value, limits []int) *column.Together {
+	s := q.s
+	var boards []*column.Board
+	var costs []column.Value
+	for _, b := range s.usable {
+		boards, costs = append(boards, q.board(b)), append(costs, column.FromMoney(s.p.Stock[b].Cost))
+	}
+	relaxed := make([]column.Value, len(price))
+	for i, v := range s.master.prices() {
+		relaxed[i] = column.Value(v)
+	}
+	t := column.NewTogether(boards, costs, price, relaxed, limits, q.work, s.workers[0].stop)
+	known := worthOf(made(s.p, s.best), price) - column.FromMoney(s.best.cost())
+	t.Relax(smallRelax, known)
+	return t
+}
+
+// smallRelax is how often the prices at which columns are compared are moved.
+const smallRelax = 12
+
+// board is a board on which every position is tried, where that is not too much.
+func (q *small) board(i int) *column.Board {
+	twin := q.s.quick.twin[i]
+	if q.boards[twin] == nil {
+		q.boards[twin] = column.NewExact(q.s.p, &q.s.p.Stock[i], smallSteps)
+	}
+	if q.boards[twin] == nil {
+		q.boards[twin] = q.s.quick.board(i)
+	}
+	return q.boards[twin]
+}
+
+// take makes a plan of columns and reports whether it is better than the best.
+func (q *small) take(columns []column.Column) bool {
+	if columns == nil {
+		return false
+	}
+	st := newState(q.s.p)
+	price := prices(q.s.p, q.s.values, st.missing)
+	for k, b := range q.s.usable {
+		if cut := q.board(b).CutOf(columns[k], price); cut.Root != nil {
+			st.set(b, &cut)
+		}
+	}
+	return q.s.improve(st)
+}
+
+// costs is what all usable boards cost together.
+func (q *small) costs() layout.Money {
+	var sum layout.Money
+	for _, b := range q.s.usable {
+		sum += q.s.p.Stock[b].Cost
+	}
+	return sum
+}
+
+func worthOf(counts []int, price []column.Value) column.Value {
+	var sum column.Value
+	for i, n := range counts {
+		sum += column.Value(n) * price[i]
+	}
+	return sum
+}
+
+// rankPrices are prices at which plans compare as layout.Score says: in proportion
+// to volume within a rank, one unit of volume for more than all boards cost
+// together, and for more than everything of a later rank. ok is false where such
+// prices are too large for their sums.
+func rankPrices(p *layout.Problem, costs layout.Money) (price []column.Value, ok bool) {
+	var ranks []int
+	for i := range p.Bill {
+		ranks = append(ranks, p.Bill[i].Rank())
+	}
+	slices.Sort(ranks)
+	ranks = slices.Compact(ranks)
+	price = make([]column.Value, len(p.Bill))
+	unit := column.FromMoney(costs) + column.Cash
+	for k := len(ranks) - 1; k >= 0; k-- {
+		sum, ok := setRank(p, price, ranks[k], unit)
+		if !ok {
+			return nil, false
+		}
+		unit += sum
+	}
+	return price, true
+}
