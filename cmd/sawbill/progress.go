@@ -50,7 +50,9 @@ func newProgress(w io.Writer, most int, limit time.Duration) *progress {
 	p.bar = progressbar.NewOptions64(whole,
 		progressbar.OptionSetWriter(w),
 		progressbar.OptionSetDescription(p.standing.String()),
+		progressbar.OptionSetWidth(20),
 		progressbar.OptionSetPredictTime(false),
+		progressbar.OptionSetElapsedTime(true),
 		progressbar.OptionClearOnFinish(),
 	)
 	if p.follows == byClock {
