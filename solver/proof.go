@@ -30,13 +30,13 @@ type proof struct {
 // are best when every board counts for as much more than the quick routine finds
 // as the look before showed.
 type proofStage struct {
-	starts int // of blanks that a board is looked at with
-	anew   bool
+	work int // steps with which a board is looked at
+	anew bool
 }
 
 // proofStages are the looks in their order.
 func proofStages() []proofStage {
-	return []proofStage{{24, true}, {80, false}, {80, true}, {240, false}, {240, true}, {1000, false}}
+	return []proofStage{{4e6, true}, {16e6, false}, {16e6, true}, {64e6, false}, {64e6, true}, {256e6, false}, {1e9, false}}
 }
 
 // attempt is a proof at one choice of prices.
@@ -97,7 +97,7 @@ func (q *proof) step() bool {
 		}
 		a.next++
 	}
-	q.look(a, batch, stage.starts)
+	q.look(a, batch, stage.work)
 	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
 	}
@@ -132,7 +132,7 @@ func (q *proof) cost(a *attempt, k int) ceiling.Value {
 	return ceiling.Value(column.FromMoney(q.s.p.Stock[a.boards[k]].Cost))
 }
 
-func (q *proof) look(a *attempt, batch []int, starts int) {
+func (q *proof) look(a *attempt, batch []int, work int) {
 	price := make([]ceiling.Value, len(a.prices))
 	for i, m := range a.prices {
 		price[i] = ceiling.Value(column.FromMoney(m))
@@ -143,7 +143,7 @@ func (q *proof) look(a *attempt, batch []int, starts int) {
 			return
 		}
 		board := ceiling.New(q.s.p, &q.s.p.Stock[a.boards[k]])
-		most := w.high.Most(board, price, q.cost(a, k), starts)
+		most := w.high.Most(board, price, q.cost(a, k), work, w.stop)
 		if !a.done || most < a.most[k] {
 			a.most[k] = most
 		}

@@ -191,6 +191,3 @@ func (s *search) correctValues(st *state) {
 		}
 	}
 }
-
-// netValue is what the boards that are cut cost, less their offcuts.
-func (st *state) netValue() float64 { return float64(column.FromMoney(st.cost())) }

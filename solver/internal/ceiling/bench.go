@@ -29,9 +29,7 @@ type Bench struct {
 	mem32    []int32
 	mem64    []Value
 
-	// Starts and Blanks count what the last bound took: starts of blanks, and
-	// blanks worked out.
-	Starts, Blanks int
+	work int // steps made for the bound at hand
 }
 
 // row is strips that are worth the same at the prices at hand, wherever a blank
@@ -77,7 +75,7 @@ func (b *Bench) prepare(w *Board, price []Value) {
 	b.offers = make([][]offer, w.y.n+1)
 	b.starts = map[layout.Length]*start{}
 	b.mem32, b.mem64 = nil, nil
-	b.Starts, b.Blanks = 0, 0
+	b.work = 0
 	for i := range w.lanes {
 		b.addLane(&w.lanes[i])
 	}

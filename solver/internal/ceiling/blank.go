@@ -21,10 +21,9 @@ type taken struct{ prev, offer int32 }
 //
 //	V[j] = max(V[j-1], V[j-lo] + a strip, V[k] + an offcut between k and j).
 //
-// The strips of the best way are looked at more closely until none is worth less
-// than was thought.
-func (b *Bench) blank(a, e layout.Length) Value {
-	b.Blanks++
+// Afterwards the strips of the best way are looked at more closely; known is true
+// when nothing was left to look at, otherwise the next time may give less.
+func (b *Bench) blank(a, e layout.Length) (most Value, known bool) {
 	s := b.startAt(a)
 	b.plainAt = size(b.plainAt, len(b.plain), none)
 	for i := range b.plain {
@@ -34,18 +33,14 @@ func (b *Bench) blank(a, e layout.Length) Value {
 	for i, r := range s.laid {
 		b.rowAt[r] = b.in(&s.chains[i], &b.rows[r], e)
 	}
-	for {
-		best, last := b.across(a, e)
-		if !b.lookCloser(s, e, last) {
-			return best
-		}
-	}
+	b.work += len(b.plain) + len(b.rows)/4 + 4*len(s.laid)
+	most, last := b.across(a, e)
+	return most, !b.lookCloser(s, e, last)
 }
 
 func (b *Bench) startAt(a layout.Length) *start {
 	s, ok := b.starts[a]
 	if !ok {
-		b.Starts++
 		s = &start{a: a}
 		b.starts[a] = s
 	}
@@ -85,6 +80,7 @@ func (b *Bench) across(a, e layout.Length) (best Value, last int) {
 // strips offers the strips that start at position j.
 func (b *Bench) strips(j int) {
 	v, best := b.v, Value(0)
+	b.work += len(b.offers[j])
 	for i := range b.offers[j] {
 		o := &b.offers[j][i]
 		worth := b.plainAt[o.plain]

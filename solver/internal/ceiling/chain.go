@@ -42,6 +42,7 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 	n := w.x.down(w.to + w.shop.CrosscutKerf)
 	b.v = size(b.v, n+1, Value(0))
 	v := b.v
+	b.work += (n - first) * (1 + len(r.offcuts)) * 2
 	c := chain{worth: staircase{b.room32(), b.room64()}}
 	kinds := b.newStripOffcuts(r, first)
 	for i := first; i <= n; i++ {
@@ -142,7 +143,7 @@ func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
 	for k := range r.offcuts {
 		m := &r.offcuts[k]
 		b.kinds = append(b.kinds, stripOffcuts{
-			before: b.measure(2*k, m, 0, 0), after: b.measure(2*k+1, m, w.x.unit-w.shop.CrosscutKerf, 1),
+			before: b.measure(2*k, m, first, 0, 0), after: b.measure(2*k+1, m, first, w.x.unit-w.shop.CrosscutKerf, 1),
 			next: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
 			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
 		})
@@ -151,8 +152,8 @@ func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
 }
 
 // measure fills the i-th of the scratch rows with the worth up to every position
-// and a shift beyond it; up is 1 to round it up.
-func (b *Bench) measure(i int, m *stretch, shift layout.Length, up Value) []Value {
+// from first on and a shift beyond it; up is 1 to round it up.
+func (b *Bench) measure(i int, m *stretch, first int, shift layout.Length, up Value) []Value {
 	w := b.w
 	for len(b.measured) <= i {
 		b.measured = append(b.measured, nil)
@@ -160,14 +161,16 @@ func (b *Bench) measure(i int, m *stretch, shift layout.Length, up Value) []Valu
 	v := room(b.measured[i], w.places()+1)
 	b.measured[i] = v
 	rate := w.rate / mm2
-	for k := range v {
+	rate *= float64(m.height)
+	for k := first; k < len(v); k++ {
 		x := min(max(w.x.at(k)+shift, 0), w.wood.Length)
-		v[k] = Value(rate*float64(x)*float64(m.height)) + up
+		v[k] = Value(rate*float64(x)) + up
 	}
 	for _, h := range m.holes {
-		for k := max(0, w.x.down(h.along.Lo-shift)); k < len(v); k++ {
+		rate := w.rate / mm2 * float64(h.cover)
+		for k := max(first, w.x.down(h.along.Lo-shift)); k < len(v); k++ {
 			if x := min(w.x.at(k)+shift, h.along.Hi); x > h.along.Lo {
-				v[k] -= Value(rate*float64(x-h.along.Lo)*float64(h.cover)) + 1 - up
+				v[k] -= Value(rate*float64(x-h.along.Lo)) + 1 - up
 			}
 		}
 	}

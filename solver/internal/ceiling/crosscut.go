@@ -39,14 +39,15 @@ const (
 
 // Most is a value that no valid cutting of the board at the given prices, one
 // for each row of the bill, can exceed: the pieces in any number, and the worth
-// of the offcuts. It stops refining when the bound is no more than enough, or
-// when it has looked at that many starts of blanks; more make it sharper.
-func (b *Bench) Most(w *Board, price []Value, enough Value, starts int) Value {
+// of the offcuts. It stops refining when the bound is no more than enough, when it
+// has made work steps, of a few nanoseconds each, or when stop says so; more work
+// makes it sharper. stop may be nil.
+func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) Value {
 	b.prepare(w, price)
 	c := newCuts(b)
 	for {
 		bound := c.path()
-		if bound <= enough || b.Starts >= starts {
+		if bound <= enough || b.work >= work || stop != nil && stop() {
 			return bound
 		}
 		if !c.workOut() && !c.refine() {
@@ -73,7 +74,8 @@ func newCuts(b *Bench) *cuts {
 	for k := range c.at {
 		c.most, c.known, c.kept = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1)), append(c.kept, make([]Value, n+1))
 		for m := k; m <= int(n); m++ {
-			c.most[k][m], c.known[k][m], c.kept[k][m] = c.trued(k, c.end(m)), true, c.offcut(k, m)
+			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m))
+			c.kept[k][m] = c.offcut(k, m)
 		}
 	}
 	return c
@@ -152,15 +154,15 @@ func (c *cuts) end(m int) layout.Length {
 }
 
 // trued is the most that a blank which starts in cell k and ends no later than
-// end is worth.
-func (c *cuts) trued(k int, end layout.Length) Value {
+// end is worth, as far as it is worked out; known says that it is to the end.
+func (c *cuts) trued(k int, end layout.Length) (most Value, known bool) {
 	w := c.b.w
 	a, e := max(c.at[k], w.from), min(end, w.to)
 	if w.most > 0 {
 		e = min(e, c.next(k)+w.most)
 	}
 	if e-a < max(w.least, w.shortest+2*w.inset) {
-		return 0
+		return 0, true
 	}
 	return c.b.blank(a, e)
 }
@@ -172,13 +174,14 @@ func (c *cuts) steps(do func(k, m int, kind stepKind)) {
 	}
 }
 
-// workOut works out the blanks of the best path; it reports false when all are
-// known.
+// workOut works out the blanks of the best path one step further; it reports false
+// when all are known.
 func (c *cuts) workOut() bool {
 	new := false
 	c.steps(func(k, m int, kind stepKind) {
 		if kind == trued && !c.known[k][m] {
-			c.most[k][m], c.known[k][m], new = min(c.most[k][m], c.trued(k, c.end(m))), true, true
+			most, known := c.trued(k, c.end(m))
+			c.most[k][m], c.known[k][m], new = min(c.most[k][m], most), known, true
 		}
 	})
 	return new
