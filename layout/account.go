@@ -26,6 +26,9 @@ func mm(l Length) float64 { return float64(l) / float64(Millimetre) }
 // finishedVolume is the finished volume of the pieces of one part leaf.
 func finishedVolume(bill []Part, leaf *Node) float64 {
 	for i := range bill {
+		if bill[i].Name == leaf.Part && leaf.Slices > 0 {
+			return bill[i].StripVolume(leaf.Slices).MM3()
+		}
 		if bill[i].Name == leaf.Part {
 			return bill[i].Volume().MM3() * float64(leaf.Pieces())
 		}
@@ -33,7 +36,9 @@ func finishedVolume(bill []Part, leaf *Node) float64 {
 	return 0
 }
 
-// patches lists what becomes of the board's wood, except scrap.
+// patches lists what becomes of the board's wood, except scrap. A part has the wood
+// under its rectangle on face A; what a bevelled one has beyond it on face B is as
+// much as it lacks on the other side.
 func patches(s *Shop, b *Board, root *Node) []patch {
 	list := []patch{
 		{Rect{0, s.EndTrim, 0, b.FullWidth()}, useEdge},
@@ -42,14 +47,14 @@ func patches(s *Shop, b *Board, root *Node) []patch {
 	for _, d := range b.Defects {
 		list = append(list, patch{d.Rect, useDefect})
 	}
-	var visit func(n *Node, trued bool)
-	visit = func(n *Node, trued bool) {
+	var visit func(blank Length, n *Node, trued bool)
+	visit = func(blank Length, n *Node, trued bool) {
 		inner := n.Rect
 		switch {
 		case n.Part != "":
 			list = append(list, patch{n.Rect, usePart})
 		case n.Offcut != "":
-			list = append(list, patch{b.CleanOffcut(n.Rect), useOffcut})
+			list = append(list, patch{b.CleanOffcutIn(blank, n.Rect), useOffcut})
 		case n.Trued:
 			inner = s.Usable(b, n.Rect)
 			for _, r := range frameOf(n.Rect, inner) {
@@ -61,10 +66,14 @@ func patches(s *Shop, b *Board, root *Node) []patch {
 			for _, r := range kerfsBeside(c.Rect, inner, n.Cut, s.Kerf(n.Cut, trued)) {
 				list = append(list, patch{r, useKerf})
 			}
-			visit(c, trued)
+			below := blank
+			if n == root {
+				below = c.Length()
+			}
+			visit(below, c, trued)
 		}
 	}
-	visit(root, false)
+	visit(root.Length(), root, false)
 	return list
 }
 

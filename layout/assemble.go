@@ -127,11 +127,11 @@ func totals(p *Problem, boards []BoardPlan) Totals {
 	for _, bp := range boards {
 		b := p.Board(bp.Board)
 		t.Cost += bp.Cost
-		for _, leaf := range bp.Root.Leaves() {
+		bp.Root.LeavesByBlank(func(blank, leaf *Node) {
 			if leaf.Offcut != "" {
-				t.Cost -= p.Shop.OffcutWorth(b, b.CleanOffcut(leaf.Rect))
+				t.Cost -= p.Shop.OffcutWorth(b, b.CleanOffcutIn(blank.Length(), leaf.Rect))
 			}
-		}
+		})
 		sum = sum.Plus(bp.Account)
 	}
 	if rough := sum.Sum() - sum.Offcuts; len(boards) > 0 && rough > 0 {

@@ -34,8 +34,15 @@ func (p *Part) CutWidth(s *Shop) Length { return p.Width + s.WidthAllowance }
 // CutThickness is the thickness that a piece of the part is planed to.
 func (p *Part) CutThickness(s *Shop) Length { return p.Thickness + s.ThicknessAllowance }
 
-// Volume is the finished volume of one piece.
+// Volume is the finished volume of one piece, cut flat, on edge or resawn. That
+// of a bevelled piece, a parallelogram in section, is the same as of a square one
+// as wide across its face.
 func (p *Part) Volume() *Volume { return NewVolume(p.Length, p.Width, p.Thickness) }
+
+// StripVolume is the finished volume of a strip of a glue-up with so many slices.
+func (p *Part) StripVolume(slices int) *Volume {
+	return NewVolume(Length(slices)*p.SliceThickness, p.Width, p.Thickness)
+}
 
 // Rank orders priorities: 1 before 2 before blank.
 func (p *Part) Rank() int {

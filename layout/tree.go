@@ -53,6 +53,20 @@ func (n *Node) Leaves() []*Node {
 	return leaves
 }
 
+// LeavesByBlank calls visit for the leaves below the root of a tree, in order, with
+// the rough crosscut blank that each lies in: a child of the root. A root without
+// children is its own.
+func (n *Node) LeavesByBlank(visit func(blank, leaf *Node)) {
+	if len(n.Children) == 0 {
+		visit(n, n)
+	}
+	for _, blank := range n.Children {
+		for _, leaf := range blank.Leaves() {
+			visit(blank, leaf)
+		}
+	}
+}
+
 // Pieces is how many pieces a part leaf gives.
 func (n *Node) Pieces() int { return max(1, n.Layers) }
 

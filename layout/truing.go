@@ -1,6 +1,6 @@
 package layout
 
-// Kerf is the width of a cut, rough before truing.
+// Kerf is the width of a square cut, rough before truing.
 func (s *Shop) Kerf(c Cut, trued bool) Length {
 	switch {
 	case c == Crosscut:
@@ -11,20 +11,35 @@ func (s *Shop) Kerf(c Cut, trued bool) Length {
 	return s.RoughRipKerf
 }
 
-// Usable is the rectangle of a trued node, on a board without warp, from which
-// its children can be cut: its own less the edge and end losses.
+// Losses is what truing takes from the edges and the ends of a blank, beyond the
+// hollow of a crooked edge.
+type Losses struct{ Near, Far, End Length }
+
+// LossesOf is what truing takes from a blank of b. An edge that is a rough edge of
+// the board, or a rough rip, loses edge_joint: the reference edge is spared where
+// the board's is straight, the far edge where both are, crooked or not. Each end
+// loses end_square, unless the board's reference edge is straight.
+func (s *Shop) LossesOf(b *Board, blank Rect) Losses {
+	var lost Losses
+	if !b.Straight() {
+		lost.Near, lost.End = s.EdgeJoint, s.EndSquare
+	}
+	if blank.Y1 > 0 {
+		lost.Near = s.EdgeJoint
+	}
+	if b.Edges != EdgesBoth || blank.Y2 < b.FullWidth() {
+		lost.Far = s.EdgeJoint
+	}
+	return lost
+}
+
+// Usable is the rectangle of a trued node from which its children can be cut: its
+// own, from where the wood of a crooked board begins, less the edge and end
+// losses. A trued node is as long as the rough crosscut blank that it lies in.
 func (s *Shop) Usable(b *Board, r Rect) Rect {
-	near := b.Edges == EdgesRough || r.Y1 > 0
-	far := b.Edges != EdgesBoth || r.Y2 < b.FullWidth()
-	if near {
-		r.Y1 += s.EdgeJoint
+	lost := s.LossesOf(b, r)
+	return Rect{
+		X1: r.X1 + lost.End, X2: r.X2 - lost.End,
+		Y1: max(r.Y1, b.Shift(r.Length())) + lost.Near, Y2: r.Y2 - lost.Far,
 	}
-	if far {
-		r.Y2 -= s.EdgeJoint
-	}
-	if b.Edges == EdgesRough {
-		r.X1 += s.EndSquare
-		r.X2 -= s.EndSquare
-	}
-	return r
 }

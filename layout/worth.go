@@ -5,11 +5,20 @@ import (
 	"slices"
 )
 
-// CleanOffcut is the rectangle that counts of an offcut leaf: its wood without
-// the taper of the far edge. It may be empty.
+// CleanOffcut is the rectangle that counts of an offcut leaf of a board without
+// crook: its wood without the taper of the far edge. It may be empty.
 func (b *Board) CleanOffcut(leaf Rect) Rect {
 	leaf.Y2 = min(leaf.Y2, b.FarMin(leaf.Along()))
 	return leaf
+}
+
+// CleanOffcutIn is the rectangle that counts of an offcut leaf in a rough crosscut
+// blank so long: its wood without the taper of the far edge and without the
+// hollow of a crooked reference edge. It may be empty.
+func (b *Board) CleanOffcutIn(blank Length, leaf Rect) Rect {
+	clean := b.CleanOffcut(leaf)
+	clean.Y1 = max(clean.Y1, b.Shift(blank))
+	return clean
 }
 
 // Keeps reports whether the clean rectangle of an offcut is large enough for

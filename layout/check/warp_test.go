@@ -23,7 +23,25 @@ func warpedPlan() *layout.Plan {
 func warped(p *layout.Plan) *layout.Board { return &p.Problem.Stock[0] }
 
 func TestWarpedPlanPasses(t *testing.T) {
-	wantOnly(t, warpedPlan(), "account") // the account of crook is not kept yet
+	for _, v := range Plan(warpedPlan()) {
+		t.Error(v)
+	}
+}
+
+// An offcut that reaches to the reference edge counts from where the wood of its
+// blank begins, 1 mm in.
+func TestOffcutOfACrookedBoard(t *testing.T) {
+	p := warpedPlan()
+	root := p.Boards[0].Root
+	root.Children = append(root.Children, keep(box(1028, 1828, 0, 200)))
+	again := reassembled(p)
+	for _, v := range Plan(again) {
+		t.Error(v)
+	}
+	// 0.6 x 38 x 800 x (200 - 0.64) / (2000 x 200), with 4 x (8/20)^2 = 0.64.
+	if got := again.Totals.Cost; got != 380_000-90_908 {
+		t.Errorf("cost %v", got)
+	}
 }
 
 func TestCrook(t *testing.T) {
