@@ -88,6 +88,7 @@ func newCuts(b *Bench) *cuts {
 // where m stands for the cell in which the next piece starts.
 func (c *cuts) path() Value {
 	n := len(c.at)
+	c.b.work += n * n / 2
 	c.best = size(c.best, n+1, Value(0))
 	c.from = size(c.from, n+1, step{})
 	for k := range n {
