@@ -71,7 +71,7 @@ func (s *search) newAttempt(d *dual) *attempt {
 }
 
 // proofBatch is how many boards are looked at in one go.
-const proofBatch = 4
+const proofBatch = 16
 
 // step looks at a few boards, or where the prices are not settled yet improves
 // them; it reports whether a stage was finished.

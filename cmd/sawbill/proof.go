@@ -8,19 +8,31 @@ import (
 
 // withBetterProof is a plan with what another plan for the same problem proves,
 // where that is more: what no plan with the same parts missing can cost less than
-// is true of all such plans. A bound above the cost is none. Where nothing
+// is true of all such plans. A bound above the cost is none. Prices are taken
+// over by themselves, for a search can prove more than they do. Where nothing
 // changes it is plan itself.
 func withBetterProof(plan, other *layout.Plan) *layout.Plan {
-	own, bound := plan.Totals.Bound, other.Totals.Bound
-	switch {
-	case bound == nil, own != nil && *own >= *bound, *bound > plan.Totals.Cost, !sameMissing(plan, other):
+	own, its := plan.Totals, other.Totals
+	if its.Bound == nil || *its.Bound > own.Cost || !sameMissing(plan, other) {
+		return plan
+	}
+	bound, prices := more(its.Bound, own.Bound), more(its.PriceBound, own.PriceBound)
+	if !bound && !prices {
 		return plan
 	}
 	next := *plan
-	next.Totals.Bound = bound
-	next.Totals.Prices, next.Totals.PriceBound = other.Totals.Prices, other.Totals.PriceBound
+	if bound {
+		next.Totals.Bound = its.Bound
+	}
+	if prices {
+		next.Totals.Prices, next.Totals.PriceBound = its.Prices, its.PriceBound
+	}
 	return &next
 }
+
+// more reports whether the first of two bounds, either of which may be none, says
+// more.
+func more(a, b *layout.Money) bool { return a != nil && (b == nil || *a > *b) }
 
 // sameMissing reports whether two plans leave as many pieces of each part
 // unmade.

@@ -43,3 +43,18 @@ func TestWithBetterProof(t *testing.T) {
 		}
 	}
 }
+
+// A search through all plans can prove more than any prices; neither of the two
+// proofs is lost to the other.
+func TestBoundAndPricesFromTwoPlans(t *testing.T) {
+	best := layout.Money(100)
+	searched := &layout.Plan{Totals: layout.Totals{Cost: 100, Bound: &best}}
+	for name, got := range map[string]*layout.Plan{
+		"the bound is taken over":   withBetterProof(proven(90), searched),
+		"the prices are taken over": withBetterProof(searched, proven(90)),
+	} {
+		if b := got.Totals; *b.Bound != 100 || b.PriceBound == nil || *b.PriceBound != 90 || b.Prices["rail"] != 90 {
+			t.Errorf("%s: %+v", name, b)
+		}
+	}
+}

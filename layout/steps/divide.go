@@ -3,19 +3,18 @@ package steps
 import "sawbill/layout"
 
 // divide rips a trued blank into strips, crosscuts a strip to lengths, or rips a
-// length once more: always from the jointed edge or squared end of what is left.
+// length once more: from the jointed edge or squared end of what is left, and
+// where edges lean by turns from the far edge and from the edge that this leaves.
 func (w *worker) divide(h held) []held {
 	d := &divider{
 		worker: w, parent: h.node, cut: h.node.Cut, left: h.piece,
-		kids: wanted(h.node, h.piece), kerf: w.shop.Kerf(h.node.Cut, true),
+		kids: w.wanted(h.node, h.piece), kerf: w.shop.Kerf(h.node.Cut, true),
 		op: Crosscut, near: Butt, beyond: Tip, thin: 1,
 	}
 	if d.cut == layout.Rip {
 		d.op, d.near, d.beyond, d.thin = Rip, Reference, Far, max(1, w.shop.MinRip)
 	}
-	for len(d.kids) > 0 {
-		d.next()
-	}
+	d.all()
 	return d.out
 }
 
@@ -33,17 +32,33 @@ type divider struct {
 	out  []held
 }
 
+func (d *divider) all() {
+	for len(d.kids) > 0 {
+		d.next()
+	}
+}
+
 // next makes the next cut or two.
 func (d *divider) next() {
 	kid, lo := d.kids[0], span(d.left.rect, d.cut).Lo
 	switch gap := kid.span.Lo - lo; {
-	case gap == 0:
+	case d.begins(kid):
 		d.take(kid)
+	case d.cut == layout.Rip && (kid.lean > 0 || d.left.near > 0):
+		d.takeFromFar(kid)
 	case gap-d.kerf >= d.thin || gap > d.kerf && kid.short:
 		d.trim(kid.span.Lo)
 	default:
 		d.takeWide(kid)
 	}
+}
+
+// begins reports whether the near side of what is left is that of a piece.
+func (d *divider) begins(kid child) bool {
+	if d.cut == layout.Rip && !same(kid.lean, d.left.near) {
+		return false
+	}
+	return same(kid.span.Lo, span(d.left.rect, d.cut).Lo)
 }
 
 func (d *divider) part(lo, hi layout.Length) piece {
@@ -57,7 +72,7 @@ func (d *divider) trim(to layout.Length) {
 	lo := span(d.left.rect, d.cut).Lo
 	waste := d.part(lo, to-d.kerf)
 	s := d.step(d.near, to-d.kerf-lo, layout.Span{Lo: to - d.kerf, Hi: to})
-	s.OffSize = waste.size()
+	s.OffSize = waste.sizeOn(s.Down)
 	d.goOn(&s, to)
 }
 
@@ -67,22 +82,28 @@ func (d *divider) take(kid child) {
 		d.nameLeft(kid)
 		return
 	}
-	lo, hi := kid.span.Lo, kid.span.Hi
-	off := d.wood.clip(d.part(lo, hi).sawn(d.cut))
-	s := d.step(d.near, hi-lo, layout.Span{Lo: hi, Hi: hi + d.kerf})
-	node := settle(kid.node, off)
+	lo, hi, kerf := kid.span.Lo, kid.span.Hi, d.kerfOf(kid)
+	off := d.part(lo, hi).sawn(d.cut)
+	if d.cut == layout.Rip {
+		off.far = kid.lean
+	}
+	off = d.wood.clip(off)
+	s := d.step(d.near, hi-lo, layout.Span{Lo: hi, Hi: hi + kerf})
+	d.tilt(&s, kid)
+	node := d.settle(kid.node, off)
 	d.comesOff(&s, node, &off)
 	d.out = append(d.out, held{node, off})
 	d.kids = d.kids[1:]
-	d.goOn(&s, hi+d.kerf)
+	d.goOn(&s, hi+kerf)
 }
 
 // nameLeft is for when what is left already is the last piece. A strip that is
-// yet to be planed gets its name then.
+// yet to be planed gets its name then, and one that is yet to be resawn when it
+// is.
 func (d *divider) nameLeft(kid child) {
 	p := d.left
-	node := settle(kid.node, p)
-	if node.Part == "" || d.need(node) == p.thickness {
+	node := d.settle(kid.node, p)
+	if node.Part == "" || d.need(node) == p.thickness && node.Pieces() == 1 {
 		p = d.name(d.op, d.near, kid.span.Len(), node, p)
 	}
 	d.out = append(d.out, held{node, p})
@@ -94,10 +115,13 @@ func (d *divider) nameLeft(kid child) {
 func (d *divider) takeWide(kid child) {
 	lo, hi := span(d.left.rect, d.cut).Lo, kid.span.Hi
 	wide := d.part(lo, hi)
-	if hi < span(d.left.rect, d.cut).Hi || d.left.open(d.cut) && !kid.short {
+	if hi < span(d.left.rect, d.cut).Hi || d.left.open(d.cut) && !kid.short || d.left.far > 0 && d.cut == layout.Rip {
 		wide = wide.sawn(d.cut)
+		if d.cut == layout.Rip {
+			wide.far = 0
+		}
 		s := d.step(d.near, hi-lo, layout.Span{Lo: hi, Hi: hi + d.kerf})
-		s.OffSize = wide.size()
+		s.OffSize = wide.sizeOn(s.Down)
 		wide.id = d.sheet.names.unfinished(kid.node)
 		s.Off = wide.id
 		d.kids = d.kids[1:]
@@ -115,12 +139,12 @@ func (d *divider) trimWide(kid child, wide piece) {
 	off = d.wood.clip(off)
 	s := d.step(d.beyond, kid.span.Len(), layout.Span{Lo: lo - d.kerf, Hi: lo})
 	s.Kerf = withSpan(wide.rect, d.cut, layout.Span{Lo: lo - d.kerf, Hi: lo})
-	node := settle(kid.node, off)
+	node := d.settle(kid.node, off)
 	d.comesOff(&s, node, &off)
 	if gap := lo - span(wide.rect, d.cut).Lo; gap > d.kerf {
 		waste := wide
 		waste.rect = withSpan(waste.rect, d.cut, layout.Span{Lo: lo - gap, Hi: lo - d.kerf})
-		s.RestSize = waste.size()
+		s.RestSize = waste.sizeOn(s.Down)
 	}
 	d.emit(s, wide)
 	d.out = append(d.out, held{node, off})
@@ -139,48 +163,4 @@ func (d *divider) goOn(s *Step, lo layout.Length) {
 	whole := d.left
 	d.left = d.rest(s, lo)
 	d.emit(*s, whole)
-}
-
-// rest fills in what lies beyond a kerf that ends at lo, and gives it.
-func (d *divider) rest(s *Step, lo layout.Length) piece {
-	hi := span(d.left.rect, d.cut).Hi
-	if lo >= hi {
-		return piece{}
-	}
-	p := d.wood.clip(d.part(lo, hi))
-	s.RestSize = p.size()
-	names := d.sheet.names
-	switch {
-	case len(d.kids) == 0:
-		p.id = "" // waste
-	case !d.exact(p):
-		p.id = names.next(d.sheet.Name(d.parent))
-	case d.needsName(s, p):
-		p.id = names.unfinished(settle(d.kids[0].node, p))
-	default:
-		node := settle(d.kids[0].node, p)
-		p.id = names.finished(node)
-		s.keepRest(node.Offcut)
-		d.kids = nil
-		d.out = append(d.out, held{node, p})
-	}
-	s.Rest = p.id
-	return p
-}
-
-// needsName reports whether the rest of a step, which is exactly a piece, still
-// needs a step that names it: a finished part does, for only what is off is
-// counted, and so does a second offcut. A strip that is yet to be planed is
-// named then.
-func (d *divider) needsName(s *Step, p piece) bool {
-	node := settle(d.kids[0].node, p)
-	return node.Part != "" || node.Offcut != "" && s.Offcut != ""
-}
-
-// exact reports whether a piece already is the one thing that is still to come
-// from it, with no rough side left to cut clean. An offcut may keep one.
-func (d *divider) exact(p piece) bool {
-	kid := d.kids[0]
-	return len(d.kids) == 1 && span(p.rect, d.cut) == kid.span &&
-		(!p.open(d.cut) || kid.short || kid.node.Offcut != "")
 }

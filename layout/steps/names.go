@@ -99,6 +99,16 @@ func (n *names) unfinished(node *layout.Node) string {
 	return n.next(chalk)
 }
 
+// layer is the id of one of the pieces that are resawn from a leaf, counted from
+// 1.
+func (n *names) layer(leaf *layout.Node, number int) string {
+	return n.claim(fmt.Sprintf("%s%d", n.chalk[leaf], number))
+}
+
+// aside is the id of a part of a node's piece that waits while the other is cut
+// up.
+func (n *names) aside(node *layout.Node) string { return n.claim(n.chalk[node] + "/far") }
+
 // finished is the id of a piece that is now what node says.
 func (n *names) finished(node *layout.Node) string {
 	if len(node.Children) == 0 {

@@ -6,16 +6,25 @@ import "sawbill/layout"
 // from.
 type piece struct {
 	id        string
-	rect      layout.Rect // its wood, or the box around it where the far edge tapers
+	rect      layout.Rect // its wood on face A, or the box around it where the far edge tapers
 	thickness layout.Length
+	// near and far are how much its edges lean: on face B they lie so much further
+	// from the reference edge of the board.
+	near, far layout.Length
 	// rawFar says that nobody has cut the far edge yet. openFar and openTip say
 	// that the far edge, at least in places, or the tip end is still rough:
 	// whatever must be straight there needs a cut.
 	rawFar, openFar, openTip bool
 }
 
-func (p piece) size() Size {
-	return Size{p.rect.Length(), p.rect.Width(), p.thickness}
+// sizeOn is the size of a piece, as wide as it is on the face that lies on the
+// table.
+func (p piece) sizeOn(down layout.Face) Size {
+	s := p.section().A
+	if down == layout.FaceB {
+		s = p.section().B
+	}
+	return Size{p.rect.Length(), max(0, s.Len()), p.thickness}
 }
 
 // span is the extent of a rectangle in the direction in which a cut divides it.
@@ -67,45 +76,7 @@ type wood struct {
 func (w wood) clip(p piece) piece {
 	most := max(w.board.Far(p.rect.X1), w.board.Far(p.rect.X2))
 	least := w.board.FarMin(p.rect.Along()) - w.loss
-	p.openFar = p.rawFar || least < p.rect.Y2
+	p.openFar = p.rawFar || least < p.rect.Y2+p.far
 	p.rect.Y2 = max(p.rect.Y1, min(p.rect.Y2, most))
 	return p
-}
-
-// wanted are the children of a node that are not waste and lie in the wood of
-// p, cut short to it.
-func wanted(n *layout.Node, p piece) []child {
-	var kids []child
-	for _, c := range n.Children {
-		r := c.Rect
-		r.Y2 = min(r.Y2, p.rect.Y2)
-		if !isWaste(c) && !r.Empty() {
-			kids = append(kids, child{c, span(r, n.Cut), n.Cut == layout.Rip && r.Y2 < c.Y2})
-		}
-	}
-	return kids
-}
-
-// child is one piece that a node is divided into.
-type child struct {
-	node *layout.Node
-	span layout.Span
-	// short says that the wood ends before the node does, so that there is no
-	// edge to cut.
-	short bool
-}
-
-// settle goes down from n while the piece already is n's only child, and nothing
-// is left to be cut clean on the way.
-func settle(n *layout.Node, p piece) *layout.Node {
-	for len(n.Children) == 1 {
-		c := n.Children[0]
-		r := c.Rect
-		r.Y2 = min(r.Y2, p.rect.Y2)
-		if r != p.rect || p.open(n.Cut) && r == c.Rect && c.Offcut == "" {
-			return n
-		}
-		n = c
-	}
-	return n
 }

@@ -8,7 +8,7 @@ import "sawbill/layout"
 func (w *worker) roughCut(h held) []held {
 	r := &rougher{
 		worker: w, parent: h.node, left: h.piece,
-		kids: wanted(h.node, h.piece), kerf: w.shop.Kerf(h.node.Cut, false),
+		kids: w.wanted(h.node, h.piece), kerf: w.shop.Kerf(h.node.Cut, false),
 		op: Crosscut, near: Butt, beyond: Tip,
 	}
 	if h.node.Cut == layout.Rip {
@@ -69,12 +69,12 @@ func (r *rougher) cut(i int, at layout.Length, rest *layout.Node) piece {
 	s := Step{Operation: r.op, From: r.near, Setting: at - lo}
 	s.Kerf = withSpan(whole.rect, r.parent.Cut, layout.Span{Lo: at, Hi: at + r.kerf})
 	near := r.part(layout.Span{Lo: lo, Hi: at})
-	s.OffSize = near.size()
+	s.OffSize = near.sizeOn(layout.Through)
 	r.keepNear(&s, &near, i, rest)
 	var beyond piece
 	if at+r.kerf < hi {
 		beyond = r.part(layout.Span{Lo: at + r.kerf, Hi: hi})
-		s.RestSize = beyond.size()
+		s.RestSize = beyond.sizeOn(layout.Through)
 	}
 	if rest != nil {
 		beyond.id = r.sheet.names.finished(rest)

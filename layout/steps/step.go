@@ -16,6 +16,8 @@ const (
 	RoughRip Operation = "rough rip"
 	True     Operation = "true"
 	Rip      Operation = "rip"
+	BevelRip Operation = "bevel rip"
+	Resaw    Operation = "resaw"
 	Plane    Operation = "plane"
 )
 
@@ -57,6 +59,12 @@ type Step struct {
 	// Setting is the distance from there to the near side of the kerf; for True
 	// and Plane it is the thickness planed to.
 	Setting layout.Length
+	// Angle is that of the blade from square. The blade tilts away from the fence.
+	Angle layout.Angle
+	// Down is the face that lies on the table where it matters: at a tilted blade,
+	// or with a leaning edge against the fence. Setting is read there, at the
+	// table. It is Through elsewhere.
+	Down layout.Face
 	// Off is the id of the piece between stop or fence and blade, or of the
 	// result of True and Plane. It is empty when that piece is waste.
 	Off     string
@@ -70,7 +78,13 @@ type Step struct {
 	Offcut    string
 	KeepsRest bool
 	Slices    int
-	Count     Count
+	// OnEdge says that the finished part Off stands on its edge: its thickness lies
+	// across.
+	OnEdge bool
+	// Jointed says that Plane makes a resawn face flat, so that it can lie against
+	// the fence of the next resaw.
+	Jointed bool
+	Count   Count
 	Cautions  []Caution
 
 	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
@@ -79,14 +93,20 @@ type Step struct {
 	// Whole is what a tape reads on the piece in hand, OffTape and RestTape on
 	// what the step makes of it.
 	Whole, OffTape, RestTape Tape
+	// WholeSection is the piece in hand across the grain, OffSection and RestSection
+	// what a rip makes of it.
+	WholeSection, OffSection, RestSection Section
 	// Show is the face of a finished part that must be seen, if one must.
 	Show layout.Face
 	// Wood is where the piece in hand lies in the board's frame.
 	Wood layout.Rect
 	// Kerf is where the saw passes, in the board's frame. Where the plan leaves
 	// nothing beyond a piece it lies outside the plan's wood, in the rough edge
-	// or end. It is empty for True, Plane and a step without a cut.
+	// or end. At a tilted blade it is what it takes of face A; on face B it lies Lean
+	// further from the reference edge. It is empty for True, Plane, Resaw and a step
+	// without a cut.
 	Kerf layout.Rect
+	Lean layout.Length
 	// NoCut says that the piece already has the size of Setting, so that nothing
 	// is sawn: the step only names it and counts it.
 	NoCut bool
@@ -94,6 +114,9 @@ type Step struct {
 	// for the rough cuts before.
 	Blank string
 }
+
+// Rips reports whether a step rips a trued piece, square or at a bevel.
+func (s *Step) Rips() bool { return s.Operation == Rip || s.Operation == BevelRip }
 
 // OffcutColumn is the mark as the step file writes it: plain for Off,
 // "rest:MARK" for the rest.

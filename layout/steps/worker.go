@@ -16,6 +16,9 @@ type worker struct {
 	sheet   *Sheet
 	blank   string // chalk name of the trued blank in hand
 	wood    wood
+	// shift is how far a crooked edge has moved the wood, and what is marked on it,
+	// in the trued blank in hand.
+	shift layout.Length
 }
 
 // breakDown takes a rough piece apart: rough cuts first, then each blank.
@@ -40,17 +43,13 @@ func (w *worker) emit(s Step, p piece) {
 	w.sheet.Steps = append(w.sheet.Steps, s)
 }
 
-// need is the thickness that the parts below n are planed to, 0 when there are
-// none.
+// need is the thickness that the wood of the parts below n is planed to, 0 when
+// there are none.
 func (w *worker) need(n *layout.Node) layout.Length {
 	var most layout.Length
 	for _, leaf := range n.Leaves() {
 		if part := w.problem.Part(leaf.Part); part != nil {
-			thick := part.Thickness
-			if leaf.OnEdge {
-				thick = part.Width
-			}
-			most = max(most, thick+w.shop.ThicknessAllowance)
+			most = max(most, w.shop.NeedOf(leaf, part))
 		}
 	}
 	return most
@@ -59,17 +58,17 @@ func (w *worker) need(n *layout.Node) layout.Length {
 // comesOff fills in what a step takes off: piece p, which becomes node.
 func (w *worker) comesOff(s *Step, node *layout.Node, p *piece) {
 	names := w.sheet.names
-	s.OffSize = p.size()
+	s.OffSize = p.sizeOn(s.Down)
 	s.Show = node.Show
 	switch {
 	case node.Offcut != "":
 		p.id = names.finished(node)
 		s.Offcut = node.Offcut
-	case node.Part != "" && p.thickness != w.need(node):
+	case node.Part != "" && (p.thickness != w.need(node) || node.Pieces() > 1):
 		p.id = names.unfinished(node)
 	case node.Part != "":
 		p.id = names.finished(node)
-		s.Part, s.Slices = node.Part, node.Slices
+		s.Part, s.Slices, s.OnEdge = node.Part, node.Slices, node.OnEdge
 	default:
 		p.id = names.finished(node)
 	}
