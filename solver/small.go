@@ -2,7 +2,6 @@ package solver
 
 import (
 	"fmt"
-	"slices"
 
 	"sawbill/layout"
 	"sawbill/solver/internal/column"
@@ -84,15 +83,15 @@ func key(counts []int) string { return fmt.Sprint(counts) }
 // makeMore looks for a plan with less missing, or as much at less cost.
 func (q *small) makeMore() bool {
 	p := q.s.p
-	price, ok := rankPrices(p, q.costs())
-	if !ok {
+	price, exact := rankPrices(p, q.costs())
+	if price == nil {
 		return false
 	}
 	know := made(p, q.s.best)
 	known := worthOf(know, price) - column.FromMoney(q.s.best.cost())
 	t := q.together(price, wanted(p))
 	found := t.Solve(known)
-	if t.Exact() && found.Bound <= worthOf(know, price) {
+	if exact && t.Exact() && found.Bound <= worthOf(know, price) {
 		q.least[key(know)] = true
 	}
 	return q.take(found.Columns)
@@ -219,27 +218,4 @@ func worthOf(counts []int, price []column.Value) column.Value {
 		sum += column.Value(n) * price[i]
 	}
 	return sum
-}
-
-// rankPrices are prices at which plans compare as layout.Score says: in proportion
-// to volume within a rank, one unit of volume for more than all boards cost
-// together, and for more than everything of a later rank. ok is false where such
-// prices are too large for their sums.
-func rankPrices(p *layout.Problem, costs layout.Money) (price []column.Value, ok bool) {
-	var ranks []int
-	for i := range p.Bill {
-		ranks = append(ranks, p.Bill[i].Rank())
-	}
-	slices.Sort(ranks)
-	ranks = slices.Compact(ranks)
-	price = make([]column.Value, len(p.Bill))
-	unit := column.FromMoney(costs) + column.Cash
-	for k := len(ranks) - 1; k >= 0; k-- {
-		sum, ok := setRank(p, price, ranks[k], unit)
-		if !ok {
-			return nil, false
-		}
-		unit += sum
-	}
-	return price, true
 }
