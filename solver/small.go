@@ -115,27 +115,10 @@ func (q *small) costLess() bool {
 }
 
 // prove remembers that no plan that makes so many pieces costs less than a value;
-// costs are whole ten-thousandths. The worth of an offcut is a little uncertain.
+// costs are whole ten-thousandths.
 func (q *small) prove(made []int, least column.Value) {
-	least -= q.uncertain()
 	bound := layout.Money((max(0, least) + column.Cash - 1) / column.Cash)
 	q.proven[key(made)] = max(q.proven[key(made)], bound)
-}
-
-// uncertain is by how much the worth of all offcuts of a plan may be more than the
-// programme has it: two millionths for each.
-func (q *small) uncertain() column.Value {
-	shop := q.s.p.Shop
-	if shop.OffcutCredit == 0 {
-		return 0
-	}
-	least := float64(max(shop.MinOffcutLength, layout.Millimetre)) * float64(max(shop.MinOffcutWidth, layout.Millimetre))
-	var most float64
-	for _, b := range q.s.usable {
-		board := &q.s.p.Stock[b]
-		most += float64(board.Length) * float64(board.FullWidth()) / least
-	}
-	return column.Value(2 * most)
 }
 
 // exactBound is a lower bound on the cost of every plan that makes at least the

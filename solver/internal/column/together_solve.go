@@ -6,8 +6,8 @@ type Solved struct {
 	// comes to more than what was known.
 	Columns []Column
 	// Bound is what no plan of the boards comes to more than: its pieces at the
-	// prices asked, and its offcuts, less the costs of the boards cut. It is proven
-	// only where Exact says so.
+	// prices asked, and its offcuts, less the costs of the boards cut. What rounding
+	// may hide (Rounding) is in it. It is proven only where Exact says so.
 	Bound Value
 }
 
