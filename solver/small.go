@@ -2,6 +2,7 @@ package solver
 
 import (
 	"fmt"
+	"math/rand"
 
 	"sawbill/layout"
 	"sawbill/solver/internal/column"
@@ -50,13 +51,15 @@ func total(counts []int) int {
 	return sum
 }
 
-// exactly looks for a better plan than the best of a small job after round n: in
-// rounds 0, 1, 2, 4, 8 and so on, with twice the work each time. better says that
+// exactly looks for a better plan than the best after round n: in any job for one
+// that makes what is missing, and in a small one as a whole, in rounds 0, 1, 2, 4,
+// 8 and so on with twice the work each time. better says that
 // the round found one; it reports whether there is one now.
 func (s *search) exactly(n int, better bool) bool {
 	if n == 0 {
 		s.small = s.newSmall()
 	}
+	better = s.makeMissing() || better
 	q := s.small
 	if q == nil || n < q.next || s.workers[0].stop() {
 		return better
@@ -66,7 +69,19 @@ func (s *search) exactly(n int, better bool) bool {
 		better = true
 	}
 	q.work = min(2*q.work, mostWork)
+	q.redraw()
 	return better
+}
+
+// redraw lets the blanks of boards on which not every position is tried start
+// elsewhere the next time.
+func (q *small) redraw() {
+	rng := rand.New(rand.NewSource(q.s.rng.Int63()))
+	for _, b := range q.s.usable {
+		if twin := q.s.quick.twin[b]; twin == b && q.boards[b] != nil {
+			q.boards[b] = q.boards[b].WithCuts(rng)
+		}
+	}
 }
 
 // improve reports whether it found a better plan.
@@ -83,7 +98,7 @@ func key(counts []int) string { return fmt.Sprint(counts) }
 // makeMore looks for a plan with less missing, or as much at less cost.
 func (q *small) makeMore() bool {
 	p := q.s.p
-	price, exact := rankPrices(p, q.costs())
+	price, exact := rankPrices(p, q.s.costOf(q.s.usable))
 	if price == nil {
 		return false
 	}
@@ -102,7 +117,7 @@ func (q *small) costLess() bool {
 	p := q.s.p
 	price := make([]column.Value, len(p.Bill))
 	for i := range price {
-		price[i] = column.FromMoney(q.costs()) + column.Cash
+		price[i] = column.FromMoney(q.s.costOf(q.s.usable)) + column.Cash
 	}
 	limits := made(p, q.s.best)
 	all := worthOf(limits, price)
@@ -146,11 +161,7 @@ func (q *small) together(price []column.Value, limits []int) *column.Together {
 	for _, b := range s.usable {
 		boards, costs = append(boards, q.board(b)), append(costs, column.FromMoney(s.p.Stock[b].Cost))
 	}
-	relaxed := make([]column.Value, len(price))
-	for i, v := range s.master.prices() {
-		relaxed[i] = column.Value(v)
-	}
-	t := column.NewTogether(boards, costs, price, relaxed, limits, q.work, s.workers[0].stop)
+	t := column.NewTogether(boards, costs, price, s.prices(), limits, q.work, s.workers[0].stop)
 	known := worthOf(made(s.p, s.best), price) - column.FromMoney(s.best.cost())
 	t.Relax(smallRelax, known)
 	return t
@@ -173,26 +184,11 @@ func (q *small) board(i int) *column.Board {
 
 // take makes a plan of columns and reports whether it is better than the best.
 func (q *small) take(columns []column.Column) bool {
-	if columns == nil {
-		return false
-	}
-	st := newState(q.s.p)
-	price := prices(q.s.p, q.s.values, st.missing)
-	for k, b := range q.s.usable {
-		if cut := q.board(b).CutOf(columns[k], price); cut.Root != nil {
-			st.set(b, &cut)
-		}
-	}
-	return q.s.improve(st)
-}
-
-// costs is what all usable boards cost together.
-func (q *small) costs() layout.Money {
-	var sum layout.Money
+	var boards []*column.Board
 	for _, b := range q.s.usable {
-		sum += q.s.p.Stock[b].Cost
+		boards = append(boards, q.board(b))
 	}
-	return sum
+	return q.s.recut(q.s.usable, boards, columns)
 }
 
 func worthOf(counts []int, price []column.Value) column.Value {
