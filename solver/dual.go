@@ -36,7 +36,7 @@ const (
 // settle finds the values that the search goes on with, and which boards appeal
 // at them.
 func (s *search) settle(from *state) {
-	d := &dual{s: s, m: s.newMaster(wanted(s.p))}
+	d := &dual{s: s, m: s.newMaster(s.usable, wanted(s.p), false)}
 	for b, c := range from.cuts {
 		if c != nil {
 			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
@@ -59,7 +59,7 @@ func (s *search) settle(from *state) {
 // again seeks the prices for another demand, and with every column counted for
 // more by a factor for its board; it begins where d ended.
 func (d *dual) again(demand []int, scale []float64) *dual {
-	n := &dual{s: d.s, m: d.s.newMaster(demand), scale: scale}
+	n := &dual{s: d.s, m: d.s.newMaster(d.m.usable, demand, d.m.forced), scale: scale}
 	for _, c := range d.m.raw {
 		n.m.offerRaw(c, n.factor(c.board))
 	}
@@ -172,7 +172,7 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		c, scale := d.m.of[b], d.factor(b)
 		worth := scale * float64(found[k].Value)
 		d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
-		if worth > s.cost(b) {
+		if worth > s.cost(b) || d.m.forced {
 			lower -= (worth - s.cost(b)) * d.m.share(c)
 			sums[c].add(s.cost(b), scale, price, &found[k])
 			sums[c].board = b

@@ -12,6 +12,8 @@ import (
 // values are the prices at which further columns are sought.
 type master struct {
 	s        *search
+	usable   []int // the boards that may be cut
+	forced   bool  // all of them must be cut
 	demand   []int
 	clusters []cluster
 	of       []int // by board: its cluster
@@ -34,14 +36,19 @@ type cluster struct{ boards []int }
 // mostClusters is the most rows for boards.
 const mostClusters = 240
 
-// newMaster begins with shortages alone.
-func (s *search) newMaster(demand []int) *master {
-	m := &master{s: s, demand: demand, of: make([]int, len(s.p.Stock))}
+// newMaster begins with shortages alone, or where boards must be cut with columns
+// that give nothing.
+func (s *search) newMaster(usable, demand []int, forced bool) *master {
+	m := &master{s: s, usable: usable, forced: forced, demand: demand, of: make([]int, len(s.p.Stock))}
 	m.setClusters()
 	var senses []lp.Sense
 	var rhs []float64
 	for c := range m.clusters {
-		senses, rhs = append(senses, lp.AtMost), append(rhs, m.share(c))
+		sense := lp.AtMost
+		if forced {
+			sense = lp.Equal
+		}
+		senses, rhs = append(senses, sense), append(rhs, m.share(c))
 	}
 	for _, d := range demand {
 		senses, rhs = append(senses, lp.AtLeast), append(rhs, float64(d))
@@ -49,6 +56,11 @@ func (s *search) newMaster(demand []int) *master {
 	m.prog = lp.New(senses, rhs)
 	for i := range demand {
 		m.prog.Add(shortagePrice*s.start[i]/perMoney, []lp.Entry{{Row: len(m.clusters) + i, Coef: 1}})
+	}
+	if forced {
+		for c := range m.clusters {
+			m.offer(c, s.cost(m.clusters[c].boards[0]), nil)
+		}
 	}
 	return m
 }
@@ -64,7 +76,7 @@ const perMoney = 1e6
 // many clusters, neighbours in the stock.
 func (m *master) setClusters() {
 	first := map[int]int{}
-	for _, b := range m.s.usable {
+	for _, b := range m.usable {
 		twin := m.s.quick.twin[b]
 		c, ok := first[twin]
 		if !ok {
@@ -105,7 +117,7 @@ func (m *master) share(c int) float64 {
 
 // boards lists those to be priced: of boards that are alike, one.
 func (m *master) boards() []int {
-	return slices.DeleteFunc(slices.Clone(m.s.usable), func(b int) bool {
+	return slices.DeleteFunc(slices.Clone(m.usable), func(b int) bool {
 		return m.s.quick.twin[b] != b
 	})
 }

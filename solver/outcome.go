@@ -58,18 +58,28 @@ func (s *search) state(plan *layout.Plan) bool {
 			plan.Totals.Prices[s.p.Bill[i].Name] = m
 		}
 	}
-	if exact, ok := s.exactBound(); ok && exact <= plan.Totals.Cost && (plan.Totals.Bound == nil || exact > *plan.Totals.Bound) {
-		plan.Totals.Bound = &exact
+	if more, ok := s.fewBound(); ok && more <= plan.Totals.Cost && (plan.Totals.Bound == nil || more > *plan.Totals.Bound) {
+		plan.Totals.Bound = &more
 	}
 	return plan.Totals.Bound != nil
 }
 
-// provenMore reports whether going through all plans proved more than the plan at
-// hand says.
+// fewBound is what is proven of a job of few boards by going through their sets,
+// or through all plans.
+func (s *search) fewBound() (layout.Money, bool) {
+	exact, ok := s.exactBound()
+	if least, some := s.sets.bound(); some && (!ok || least > exact) {
+		return least, true
+	}
+	return exact, ok
+}
+
+// provenMore reports whether going through sets or plans proved more than the plan
+// at hand says.
 func (a *outcome) provenMore() bool {
-	exact, ok := a.s.exactBound()
+	more, ok := a.s.fewBound()
 	b := a.plan.Totals.Bound
-	return ok && exact <= a.plan.Totals.Cost && (b == nil || exact > *b)
+	return ok && more <= a.plan.Totals.Cost && (b == nil || more > *b)
 }
 
 // near reports whether the plan is proven to be near enough to the best.

@@ -30,6 +30,7 @@ type search struct {
 	master  *dual
 	proof   *proof
 	small   *small
+	sets    *sets
 	islands []*island
 	best    *state
 }

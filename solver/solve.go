@@ -70,12 +70,12 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 		return nil, Stopped, err
 	}
 	s.settle(s.best)
-	s.proof = s.newProof()
 	if s.exactly(0, s.improve(s.second())) {
 		if err := a.take(0); err != nil {
 			return nil, Stopped, err
 		}
 	}
+	s.proof, s.sets = s.newProof(), s.newSets()
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:
@@ -90,7 +90,11 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 				return nil, Stopped, err
 			}
 		}
-		if s.proof.step() || a.provenMore() {
+		ahead := s.proof.step()
+		for range setSteps {
+			s.sets.step()
+		}
+		if ahead || a.provenMore() {
 			a.prove(n)
 		}
 		if o.Observer != nil {

@@ -1,0 +1,138 @@
+package solver
+
+import (
+	"slices"
+
+	"sawbill/layout"
+	"sawbill/solver/internal/ceiling"
+	"sawbill/solver/internal/column"
+)
+
+// attempt is a proof at one choice of prices.
+type attempt struct {
+	s      *search
+	dual   *dual
+	prices []layout.Money
+	boards []int           // one of each that are alike
+	most   []ceiling.Value // by index into boards
+	done   bool            // every board was looked at
+	next   int             // the board that is looked at next
+}
+
+func (s *search) newAttempt(d *dual) *attempt {
+	a := &attempt{s: s, dual: d, boards: d.m.boards()}
+	for _, v := range d.prices() {
+		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
+	}
+	a.most = make([]ceiling.Value, len(a.boards))
+	return a
+}
+
+func (a *attempt) cost(k int) ceiling.Value {
+	return ceiling.Value(column.FromMoney(a.s.p.Stock[a.boards[k]].Cost))
+}
+
+// enough is the value of the k-th board below which no sharper look proves more:
+// a board need not be cut that is not worth its cost.
+func (a *attempt) enough(k int) ceiling.Value {
+	if a.dual.m.forced {
+		return 0
+	}
+	return a.cost(k)
+}
+
+// look bounds a few boards.
+func (a *attempt) look(batch []int, work int) {
+	price := make([]ceiling.Value, len(a.prices))
+	for i, m := range a.prices {
+		price[i] = ceiling.Value(column.FromMoney(m))
+	}
+	a.s.each(len(batch), func(w *worker, i int) {
+		k := batch[i]
+		if w.stop() {
+			return
+		}
+		board := ceiling.New(a.s.p, &a.s.p.Stock[a.boards[k]])
+		most := w.high.Most(board, price, a.enough(k), work, w.stop)
+		if !a.done || most < a.most[k] {
+			a.most[k] = most
+		}
+	})
+}
+
+// factors is by how much each board is worth more than the quick routine finds.
+// Where a bound was good enough before it was sharp, the mean of the others
+// stands for it.
+func (a *attempt) factors() []float64 {
+	f := make([]float64, len(a.s.p.Stock))
+	sum, n := 0.0, 0.0
+	for k, b := range a.boards {
+		if worth := a.dual.worth[b] / a.dual.factor(b); worth > 0 && a.most[k] > a.enough(k) {
+			f[b] = float64(a.most[k]) / worth
+			sum, n = sum+f[b], n+1
+		}
+	}
+	for _, b := range a.boards {
+		if f[b] == 0 {
+			f[b] = max(1, sum/max(n, 1))
+		}
+		own := f[b]
+		a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })
+	}
+	return f
+}
+
+// leastScale is the lowest prices that are tried, in thousandths of those settled
+// on.
+const leastScale = 700
+
+// bound is what the best scale of the prices proves, and these prices.
+func (a *attempt) bound(made []int) (bound layout.Money, prices []layout.Money) {
+	for t := int64(1000); t >= leastScale; t-- {
+		if b, at := a.boundAt(t, made); prices == nil || b > bound {
+			bound, prices = b, at
+		}
+	}
+	return bound, prices
+}
+
+// boundAt is what some thousandths of the prices prove.
+func (a *attempt) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
+	prices := make([]layout.Money, len(a.prices))
+	var left ceiling.Value
+	for i, p := range a.prices {
+		prices[i] = p * layout.Money(t) / 1000
+		left += ceiling.Value(column.FromMoney(prices[i])) * ceiling.Value(made[i])
+	}
+	for k, b := range a.boards {
+		most := (ceiling.Value(t)*a.most[k] + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
+		if over := most - a.cost(k); over > 0 || a.dual.m.forced {
+			a.dual.m.eachTwin(b, func(int) { left -= over })
+		}
+	}
+	return layout.Money(max(0, left) / ceiling.Value(column.Cash)), prices
+}
+
+// boundOf is what the prices prove of plans that cut these boards and no others.
+func (a *attempt) boundOf(boards, made []int) layout.Money {
+	var left ceiling.Value
+	for i, p := range a.prices {
+		left += ceiling.Value(column.FromMoney(p)) * ceiling.Value(made[i])
+	}
+	for k, b := range a.boards {
+		a.dual.m.eachTwin(b, func(twin int) {
+			if slices.Contains(boards, twin) {
+				left -= a.most[k] - a.cost(k)
+			}
+		})
+	}
+	return layout.Money(max(0, left) / ceiling.Value(column.Cash))
+}
+
+// offcuts is what a board is worth at most when no part has a price.
+func (a *attempt) offcuts(k int) ceiling.Value {
+	credit := int64(a.s.p.Shop.OffcutCredit)
+	whole := int64(layout.CreditUnity)
+	cost := int64(a.cost(k))
+	return ceiling.Value(cost/whole*credit+(cost%whole*credit+whole-1)/whole) + 1
+}
