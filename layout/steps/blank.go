@@ -3,26 +3,34 @@ package steps
 import "sawbill/layout"
 
 // trueBlank trues a blank and takes it apart, one kind of work after the other:
-// rips, planing, crosscuts, last rips.
+// rips, planing, crosscuts, last rips, resaws.
 func (w *worker) trueBlank(h held) {
 	w.blank = w.sheet.Name(h.node)
 	pieces := w.planed([]held{w.trued(h)})
+	var layered []held
 	for len(pieces) > 0 {
 		var next []held
 		for _, p := range pieces {
-			if len(p.node.Children) > 0 {
+			switch {
+			case len(p.node.Children) > 0:
 				next = append(next, w.divide(p)...)
+			case p.node.Part != "" && p.node.Pieces() > 1:
+				layered = append(layered, p)
 			}
 		}
 		pieces = w.planed(next)
 	}
-	w.blank = ""
+	for _, p := range layered {
+		w.resawn(p)
+	}
+	w.blank, w.shift = "", 0
 }
 
 // trued is the blank as its usable rectangle, planed.
 func (w *worker) trued(h held) held {
 	usable := w.shop.Usable(w.board, h.node.Rect)
 	w.wood = wood{w.board, h.node.Y2 - usable.Y2, h.node.X2 - usable.X2}
+	w.shift = w.board.Shift(h.node.Length())
 	p := w.wood.clip(piece{
 		rect:      usable,
 		thickness: w.planedTo(h.node),
@@ -33,11 +41,12 @@ func (w *worker) trued(h held) held {
 		Name: w.blank, Node: h.node, Usable: p.rect, Thickness: p.thickness,
 		LeastWidth: min(p.rect.Y2, w.board.FarMin(p.rect.Along())-w.wood.loss) - p.rect.Y1,
 		OpenFar:    p.openFar, OpenTip: p.openTip,
+		Truing: truingOf(w.shop, w.board, h.node.Rect),
 	})
 	s := Step{Operation: True, From: Face, Setting: p.thickness}
-	node := settle(h.node, p)
+	node := w.settle(h.node, p)
 	w.comesOff(&s, node, &p)
-	s.OffTape = w.tape(w.lying(p))
+	s.OffTape, s.OffSection = w.tape(w.lying(p).Along(), w.sectionLying(p)), p.section()
 	w.emit(s, h.piece)
 	return held{node, p}
 }
@@ -50,7 +59,7 @@ func (w *worker) planedTo(n *layout.Node) layout.Length {
 	if need := w.need(n); need > 0 {
 		return need
 	}
-	return w.shop.Available(w.board)
+	return w.shop.AvailableIn(w.board, n.Rect)
 }
 
 // planed planes the strips that are to be thinner than their blank.

@@ -14,12 +14,19 @@ const (
 	CautionThin       Caution = "Thin strip: it falls on the side away from the fence, never trapped."
 	CautionThinWanted Caution = "Thin strip: never trapped between fence and blade: mark it, set the fence for what is left, so that it falls away."
 	CautionShort      Caution = "Short: clamp it or cut from a longer one; no hand near the blade; no length stop that traps the offcut."
+	CautionBevel      Caution = "Bevel: the blade tilts away from the fence; the wedge must fall free; check the angle with a gauge."
+	CautionCarrier    Caution = "The edge at the fence runs out before the end of the piece: fix the piece to a straight carrier."
+	CautionResaw      Caution = "Resaw: sawn edge on the table, planed face against a tall fence; push block; no hand where the blade comes out."
+	CautionThinPlane  Caution = "Too thin for most planers: on a flat carrier board, light cuts, or by hand."
 	CautionMetal      Caution = "Metal marked: find it, remove it, check with a detector; until then do not cut there."
 	CautionDust       Caution = "Dust: extraction and a mask; some woods sensitise."
 )
 
 // SafetyFirst is said on every sheet and in every booklet.
 const SafetyFirst = "Guards, riving knife, push blocks, local rules and proper training come first."
+
+// thinPlane is the thickness below which most planers take no wood by itself.
+const thinPlane = 3 * layout.Inch / 16
 
 // pushStickWidth is the width of a rip below which hands stay off the wood.
 const pushStickWidth = 6 * layout.Inch
@@ -36,19 +43,26 @@ func (w *worker) cautions(s *Step, p piece) []Caution {
 	switch s.Operation {
 	case RoughRip:
 		list = append(list, CautionRoughRip)
+		say(b.Crook > 0 || b.Twist > 0 || b.Cup > 0, CautionSupport)
 	case Crosscut:
 		say(s.Blank == "" && (b.Bow > 0 || b.Twist > 0 || b.Cup > 0), CautionSupport)
 		say(!s.NoCut && shortPiece(shop, s), CautionShort)
-	case Rip:
+	case Rip, BevelRip:
+		say(s.Operation == BevelRip && !s.NoCut, CautionBevel)
+		say(s.From == Far && w.board.FarMin(p.rect.Along()) < p.rect.Y2+p.far, CautionCarrier)
 		say(!s.NoCut && s.Setting < pushStickWidth, CautionPushStick)
 		say(!s.NoCut && s.Setting < shop.MinRip, CautionThinWanted)
 		say(!s.NoCut && s.Setting >= shop.MinRip && narrowRest(shop, s), CautionThin)
+	case Resaw:
+		say(!s.NoCut, CautionResaw)
+	case Plane:
+		say(s.Setting < thinPlane, CautionThinPlane)
 	case True:
 		list = append(list, w.looseNear(p)...)
 		say(b.Faces == layout.FacesRough && p.rect.Length() < shop.MinBlank, CautionShortBlank)
 	}
 	list = append(list, w.looseInCut(s, p)...)
-	say(!s.NoCut && metalIn(b, p.rect), CautionMetal)
+	say(!s.NoCut && w.metalIn(p), CautionMetal)
 	return list
 }
 
@@ -66,9 +80,9 @@ func narrowRest(shop *layout.Shop, s *Step) bool {
 	return Shaving <= rest && rest < shop.MinRip
 }
 
-func metalIn(b *layout.Board, r layout.Rect) bool {
-	for _, d := range b.Defects {
-		if d.Kind == layout.Metal && d.Rect.Overlaps(r) {
+func (w *worker) metalIn(p piece) bool {
+	for _, d := range w.board.Defects {
+		if d.Kind == layout.Metal && w.reach(d).Overlaps(w.covers(p)) {
 			return true
 		}
 	}

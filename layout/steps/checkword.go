@@ -18,8 +18,8 @@ func CheckWord(p *layout.Plan) string {
 	fmt.Fprintf(h, "%q %d %v\n", p.Job, p.Revision, shopCuts(p.Problem.Shop))
 	for _, bp := range p.Boards {
 		if b := p.Problem.Board(bp.Board); b != nil {
-			fmt.Fprintf(h, "%q %q %d %d %d %d %d %d\n", b.Mark, b.Species,
-				b.Thickness, b.Width, b.TipWidth, b.Length, b.Edges, b.Faces)
+			fmt.Fprintf(h, "%q %q %d %d %d %d %d %d %d %d %d %d\n", b.Mark, b.Species,
+				b.Thickness, b.Width, b.TipWidth, b.Length, b.Edges, b.Faces, b.Bow, b.Crook, b.Cup, b.Twist)
 		}
 		writeTree(h, bp.Root)
 	}
@@ -33,7 +33,7 @@ func CheckWord(p *layout.Plan) string {
 func shopCuts(s *layout.Shop) []layout.Length {
 	return []layout.Length{
 		s.RipKerf, s.CrosscutKerf, s.RoughRipKerf, s.ResawKerf,
-		s.EdgeJoint, s.EndSquare, s.EndTrim,
+		s.EdgeJoint, s.EndSquare, s.EndTrim, s.FaceSkim,
 		s.LengthAllowance, s.WidthAllowance, s.ThicknessAllowance,
 	}
 }

@@ -14,6 +14,10 @@
 //   - Too little waste to hold between fence and blade is never trimmed that
 //     way: the piece is cut wide first and then trimmed from its sawn edge.
 //
+// Edges that lean are ripped by turns from the far edge, with face B down, and from
+// the edge that this leaves, with face A down; see bevel.go. Layers are resawn last,
+// when the wood has its length and width; see resaw.go.
+//
 // A trued blank is its usable rectangle: jointed at the reference edge, squared
 // at the butt end, good for at least that size. Its far edge and tip end may
 // still be rough, and then a piece that reaches them has a cut of its own

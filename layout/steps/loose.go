@@ -40,7 +40,7 @@ func (w *worker) looseNear(p piece) []Caution {
 	var list []Caution
 	wood := w.lying(p)
 	for _, d := range w.board.Defects {
-		if r := d.Rect.Intersect(wood); Flies(d.Kind) && !r.Empty() {
+		if r := w.reach(d).Intersect(wood); Flies(d.Kind) && !r.Empty() {
 			list = append(list, Caution(fmt.Sprintf(
 				"Here lies %s, %s, %s: cut it out first or do not machine this face; stand aside.",
 				withArticle(d.Kind), w.acrossPlace(r, wood), w.alongPlace(r, wood))))
@@ -54,11 +54,15 @@ func (w *worker) looseNear(p piece) []Caution {
 // the clearance of the kind counts.
 func (w *worker) looseInCut(s *Step, p piece) []Caution {
 	var list []Caution
-	wood := w.lying(p)
+	wood, blade := w.lying(p), s.Kerf
+	wood.Y2 += p.far
+	if !blade.Empty() {
+		blade.Y2 += s.Lean
+	}
 	for _, d := range w.board.Defects {
 		c := w.shop.Clearance[d.Kind]
-		r := d.Rect.Grow(c.Along, c.Across).Intersect(wood)
-		if !Flies(d.Kind) && d.Kind != layout.Hole || r.Intersect(s.Kerf).Empty() {
+		r := w.reach(d).Grow(c.Along, c.Across).Intersect(wood)
+		if !Flies(d.Kind) && d.Kind != layout.Hole || r.Intersect(blade).Empty() {
 			continue
 		}
 		place := w.acrossPlace(r, wood)
@@ -69,6 +73,21 @@ func (w *worker) looseInCut(s *Step, p piece) []Caution {
 			"The cut passes %s, %s: wedge, knock out or tape it first; stand aside.", withArticle(d.Kind), place)))
 	}
 	return list
+}
+
+// reach is the rectangle of a defect in the frame of the blank in hand: the hollow
+// of a crooked edge moves it by up to the shift of the blank.
+func (w *worker) reach(d layout.Defect) layout.Rect {
+	r := d.Rect
+	r.Y2 += w.shift
+	return r
+}
+
+// covers is the wood of a piece on both faces.
+func (w *worker) covers(p piece) layout.Rect {
+	r := p.rect
+	r.Y2 += p.far
+	return r
 }
 
 // acrossPlace says where across a piece a defect lies.

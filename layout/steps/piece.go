@@ -15,6 +15,9 @@ type piece struct {
 	// that the far edge, at least in places, or the tip end is still rough:
 	// whatever must be straight there needs a cut.
 	rawFar, openFar, openTip bool
+	// parallel says that the far edge was ripped parallel to the near one, as far as
+	// the wood reaches.
+	parallel bool
 }
 
 // sizeOn is the size of a piece, as wide as it is on the face that lies on the
@@ -58,7 +61,7 @@ func (p piece) sawn(c layout.Cut) piece {
 	if c == layout.Crosscut {
 		p.openTip = false
 	} else {
-		p.rawFar, p.openFar = false, false
+		p.rawFar, p.openFar, p.parallel = false, false, false
 	}
 	return p
 }
@@ -76,7 +79,7 @@ type wood struct {
 func (w wood) clip(p piece) piece {
 	most := max(w.board.Far(p.rect.X1), w.board.Far(p.rect.X2))
 	least := w.board.FarMin(p.rect.Along()) - w.loss
-	p.openFar = p.rawFar || least < p.rect.Y2+p.far
+	p.openFar = !p.parallel && (p.rawFar || least < p.rect.Y2+p.far)
 	p.rect.Y2 = max(p.rect.Y1, min(p.rect.Y2, most))
 	return p
 }

@@ -7,13 +7,30 @@ import (
 	"sawbill/layout"
 )
 
+// timber is a piece of wood on the sawyer's bench: across the grain by how far it
+// reaches on its two faces, measured from anywhere.
+type timber struct {
+	length, thickness layout.Length
+	Section
+}
+
+// size is that of a timber with a face on the table.
+func (p timber) size(down layout.Face) Size { return Size{p.length, p.face(down).Len(), p.thickness} }
+
+func (p timber) face(down layout.Face) layout.Span {
+	if down == layout.FaceB {
+		return p.B
+	}
+	return p.A
+}
+
 // sawyer cuts as told, knowing nothing of the plan: only the columns of the
 // steps, the kerfs of the shop and the sizes of the boards.
 type sawyer struct {
 	shop   *layout.Shop
-	pieces map[string]Size
-	parts  map[string][]Size
-	kept   map[string]Size
+	pieces map[string]timber
+	parts  map[string][]timber
+	kept   map[string]timber
 	seen   map[string]bool
 	// tapered boards are cut as boxes; what comes off may be smaller than that.
 	tapered map[string]bool
@@ -21,23 +38,24 @@ type sawyer struct {
 
 func newSawyer(p *layout.Problem) *sawyer {
 	s := &sawyer{
-		p.Shop, map[string]Size{}, map[string][]Size{}, map[string]Size{},
+		p.Shop, map[string]timber{}, map[string][]timber{}, map[string]timber{},
 		map[string]bool{}, map[string]bool{},
 	}
 	for i := range p.Stock {
 		b := &p.Stock[i]
-		s.put(b.Mark, Size{b.Length, b.FullWidth(), b.Thickness})
+		across := layout.Span{Hi: b.FullWidth()}
+		s.put(b.Mark, timber{b.Length, b.Thickness, Section{across, across}})
 		s.tapered[b.Mark] = b.Width != b.TipWidth
 	}
 	return s
 }
 
-func (s *sawyer) put(id string, size Size) error {
+func (s *sawyer) put(id string, piece timber) error {
 	if s.seen[id] {
 		return fmt.Errorf("id %s given twice", id)
 	}
 	s.seen[id] = true
-	s.pieces[id] = size
+	s.pieces[id] = piece
 	return nil
 }
 
@@ -47,7 +65,7 @@ func (s *sawyer) do(st *Step) error {
 		return fmt.Errorf("step %d: no piece %s", st.Number, st.Piece)
 	}
 	delete(s.pieces, st.Piece)
-	off, rest, err := s.saw(st, p)
+	off, rest, err := s.work(st, p)
 	if err != nil {
 		return fmt.Errorf("step %d (%s): %w", st.Number, st.Operation, err)
 	}
@@ -57,8 +75,8 @@ func (s *sawyer) do(st *Step) error {
 		}
 	}
 	if st.Rest != "" {
-		if rest.Length <= 0 || rest.Width <= 0 {
-			return fmt.Errorf("step %d: rest %s is nothing", st.Number, st.Rest)
+		if rest.length <= 0 || rest.A.Len() <= 0 || rest.B.Len() <= 0 || rest.thickness <= 0 {
+			return fmt.Errorf("step %d: rest %s is %v", st.Number, st.Rest, rest)
 		}
 		if st.KeepsRest {
 			s.kept[st.Offcut] = rest
@@ -68,39 +86,49 @@ func (s *sawyer) do(st *Step) error {
 	return nil
 }
 
-func (s *sawyer) lay(st *Step, off Size) error {
-	if off != st.OffSize && !s.tapered[st.Board] {
-		return fmt.Errorf("step %d: off is %v, not %v", st.Number, off, st.OffSize)
+// lay puts down what is off, as the step says it now is.
+func (s *sawyer) lay(st *Step, off timber) error {
+	size := off.size(st.Down)
+	if (size.Length != st.OffSize.Length || size.Thickness != st.OffSize.Thickness) ||
+		!same(size.Width, st.OffSize.Width) && (!s.tapered[st.Board] || size.Width < st.OffSize.Width) {
+		return fmt.Errorf("step %d: off is %v, not %v", st.Number, size, st.OffSize)
 	}
-	if off.Width < st.OffSize.Width || off.Length != st.OffSize.Length {
-		return fmt.Errorf("step %d: off %v cannot be %v", st.Number, off, st.OffSize)
+	if off.A.Len() <= 0 || off.B.Len() <= 0 {
+		return fmt.Errorf("step %d: off has no face: %v", st.Number, off)
 	}
+	surplus := size.Width - st.OffSize.Width
+	off.A.Hi, off.B.Hi = off.A.Hi-surplus, off.B.Hi-surplus
 	if st.Part != "" {
-		s.parts[st.Part] = append(s.parts[st.Part], st.OffSize)
+		s.parts[st.Part] = append(s.parts[st.Part], off)
 	}
 	if st.Offcut != "" && !st.KeepsRest {
-		s.kept[st.Offcut] = st.OffSize
+		s.kept[st.Offcut] = off
 	}
-	return s.put(st.Off, st.OffSize)
+	return s.put(st.Off, off)
 }
 
-// saw gives what is off and what is left beyond the kerf.
-func (s *sawyer) saw(st *Step, p Size) (off, rest Size, err error) {
+// work gives what is off and what is left beyond the kerf.
+func (s *sawyer) work(st *Step, p timber) (off, rest timber, err error) {
 	off, rest = p, p
 	switch st.Operation {
-	case True, Plane:
-		if st.OffSize.Length > p.Length || st.OffSize.Width > p.Width || st.Setting > p.Thickness {
-			return off, rest, fmt.Errorf("%v cannot become %v", p, st.OffSize)
+	case True:
+		across := layout.Span{Hi: st.OffSize.Width}
+		off = timber{st.OffSize.Length, st.Setting, Section{across, across}}
+		if off.length > p.length || across.Hi > p.A.Len() || off.thickness > p.thickness {
+			err = fmt.Errorf("%v cannot become %v", p, st.OffSize)
 		}
-		off = st.OffSize
-		off.Thickness = st.Setting
-		return off, rest, nil
+	case Plane:
+		if off.thickness = st.Setting; off.thickness > p.thickness || !p.Square() {
+			err = fmt.Errorf("%v is planed to %v", p, st.Setting)
+		}
 	case Crosscut:
-		off.Length, rest.Length, err = split(p.Length, st.Setting, s.shop.CrosscutKerf)
-	case Rip:
-		off.Width, rest.Width, err = split(p.Width, st.Setting, s.shop.RipKerf)
+		off.length, rest.length, err = split(p.length, st.Setting, s.shop.CrosscutKerf)
+	case Resaw:
+		off.thickness, rest.thickness, err = split(p.thickness, st.Setting, s.shop.ResawKerf)
+	case Rip, BevelRip:
+		return s.rip(st, p, s.shop.BevelKerf(st.Angle))
 	case RoughRip:
-		off.Width, rest.Width, err = split(p.Width, st.Setting, s.shop.RoughRipKerf)
+		return s.rip(st, p, s.shop.RoughRipKerf)
 	default:
 		err = fmt.Errorf("unknown operation %q", st.Operation)
 	}
@@ -112,6 +140,63 @@ func split(whole, setting, kerf layout.Length) (off, rest layout.Length, err err
 		return 0, 0, fmt.Errorf("setting %v on a piece of %v", setting, whole)
 	}
 	return setting, max(0, whole-setting-kerf), nil
+}
+
+// rip lays the piece down and rips it. The blade tilts away from the fence: over
+// the table it is further from it.
+func (s *sawyer) rip(st *Step, p timber, kerf layout.Length) (off, rest timber, err error) {
+	if err := s.against(st, p); err != nil {
+		return off, rest, err
+	}
+	table, tilt := p.face(st.Down), st.Angle.Lean(p.thickness)
+	at, above := table.Lo+st.Setting, table.Lo+st.Setting+tilt
+	if st.From == Far {
+		at, above = table.Hi-st.Setting, table.Hi-st.Setting-tilt
+	}
+	if table.Len() < st.Setting-layout.Micrometre || st.Setting <= 0 {
+		return off, rest, fmt.Errorf("setting %v on a piece of %v", st.Setting, p)
+	}
+	a, b := at, above
+	if st.Down == layout.FaceB {
+		a, b = above, at
+	}
+	off, rest = p, p
+	if st.From == Far {
+		off.A.Lo, off.B.Lo, rest.A.Hi, rest.B.Hi = a, b, a-kerf, b-kerf
+	} else {
+		off.A.Hi, off.B.Hi, rest.A.Lo, rest.B.Lo = a, b, a+kerf, b+kerf
+	}
+	if st.NoCut && !same(a, p.A.Hi) && !s.tapered[st.Board] {
+		return off, rest, fmt.Errorf("no cut, but %v is not %v", p, st.Setting)
+	}
+	if st.NoCut {
+		off = p
+	}
+	return off, rest, nil
+}
+
+// against holds an edge against the fence: it must not hang over the edge that
+// the setting is read from, and where it matters the step says what lies down.
+func (s *sawyer) against(st *Step, p timber) error {
+	table, over := p.face(st.Down), p.face(other(st.Down))
+	near := st.From == Reference
+	leans := near && p.A.Lo != p.B.Lo || !near && p.A.Hi != p.B.Hi
+	switch {
+	case st.NoCut:
+		return nil
+	case (leans || st.Angle > 0) && st.Down == layout.Through:
+		return fmt.Errorf("which face of %v is down?", p)
+	case near && over.Lo < table.Lo, !near && over.Hi > table.Hi:
+		return fmt.Errorf("%v hangs over at the fence with face %v down", p, st.Down)
+	}
+	return nil
+}
+
+func other(f layout.Face) layout.Face {
+	if f == layout.FaceB {
+		return layout.FaceA
+	}
+	return layout.FaceB
 }
 
 // cutAll has the sawyer cut a whole plan and compares what is on the floor with
@@ -135,42 +220,57 @@ func cutAll(plan *layout.Plan) error {
 
 func (s *sawyer) compare(plan *layout.Plan) error {
 	kept := 0
+	var err error
 	for _, b := range plan.Boards {
 		board := plan.Problem.Board(b.Board)
-		for _, leaf := range b.Root.Leaves() {
+		b.Root.LeavesByBlank(func(blank, leaf *layout.Node) {
 			switch {
+			case err != nil:
 			case leaf.Part != "":
-				if err := s.takePart(plan, leaf); err != nil {
-					return err
-				}
+				err = s.takeParts(plan, leaf)
 			case leaf.Offcut != "":
 				kept++
-				got := s.kept[leaf.Offcut]
-				clean := board.CleanOffcut(leaf.Rect)
-				if got.Length != leaf.Length() || got.Width < clean.Width() || !s.tapered[b.Board] && got.Width != leaf.Width() {
-					return fmt.Errorf("offcut %s is %v, not %v", leaf.Offcut, got, leaf.Rect)
-				}
+				err = s.keeps(leaf, board.CleanOffcutIn(blank.Length(), leaf.Rect), b.Board)
 			}
-		}
+		})
 	}
-	if len(s.kept) != kept {
-		return fmt.Errorf("%d offcuts kept, not %d", len(s.kept), kept)
+	if err == nil && len(s.kept) != kept {
+		err = fmt.Errorf("%d offcuts kept, not %d", len(s.kept), kept)
 	}
 	for name, left := range s.parts {
-		if len(left) > 0 {
-			return fmt.Errorf("%d too many of %s", len(left), name)
+		if err == nil && len(left) > 0 {
+			err = fmt.Errorf("%d too many of %s", len(left), name)
 		}
+	}
+	return err
+}
+
+// keeps reports whether an offcut is what the plan says; beside a bevel it may be
+// wider on face A than on face B.
+func (s *sawyer) keeps(leaf *layout.Node, clean layout.Rect, board string) error {
+	got := s.kept[leaf.Offcut]
+	wide := got.A.Len()
+	if got.length != leaf.Length() || wide < clean.Width()-layout.Micrometre ||
+		!s.tapered[board] && !same(wide, leaf.Width()) {
+		return fmt.Errorf("offcut %s is %v, not %v", leaf.Offcut, got, leaf.Rect)
 	}
 	return nil
 }
 
-func (s *sawyer) takePart(plan *layout.Plan, leaf *layout.Node) error {
+// takeParts takes the pieces of a leaf from what was cut.
+func (s *sawyer) takeParts(plan *layout.Plan, leaf *layout.Node) error {
 	part := plan.Problem.Part(leaf.Part)
-	want := Size{leaf.Length(), leaf.Width(), part.CutThickness(s.shop)}
-	i := slices.Index(s.parts[leaf.Part], want)
-	if i < 0 {
-		return fmt.Errorf("no %s of %v among %v", leaf.Part, want, s.parts[leaf.Part])
+	thick := s.shop.LayerOf(leaf, part)
+	lean := part.Bevel.Lean(thick)
+	for range leaf.Pieces() {
+		i := slices.IndexFunc(s.parts[leaf.Part], func(p timber) bool {
+			return p.length == leaf.Length() && p.thickness == thick && same(p.A.Len(), leaf.Width()) &&
+				same(p.B.Lo-p.A.Lo, lean) && same(p.B.Hi-p.A.Hi, lean)
+		})
+		if i < 0 {
+			return fmt.Errorf("no %s of %v, %v thick, leaning by %v among %v", leaf.Part, leaf.Rect, thick, lean, s.parts[leaf.Part])
+		}
+		s.parts[leaf.Part] = slices.Delete(s.parts[leaf.Part], i, i+1)
 	}
-	s.parts[leaf.Part] = slices.Delete(s.parts[leaf.Part], i, i+1)
 	return nil
 }

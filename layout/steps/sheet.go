@@ -24,6 +24,7 @@ type Blank struct {
 	// OpenFar and OpenTip say that the far edge and the tip end are still rough
 	// after truing.
 	OpenFar, OpenTip bool
+	Truing           Truing
 }
 
 // Of is the work on one board of a plan. bp is one of plan.Boards.

@@ -83,9 +83,9 @@ type Step struct {
 	OnEdge bool
 	// Jointed says that Plane makes a resawn face flat, so that it can lie against
 	// the fence of the next resaw.
-	Jointed bool
-	Count   Count
-	Cautions  []Caution
+	Jointed  bool
+	Count    Count
+	Cautions []Caution
 
 	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
 	// nothing is left.

@@ -11,11 +11,13 @@ import (
 	"pgregory.net/rapid"
 
 	"sawbill/layout"
+	"sawbill/layout/check"
 )
 
 func TestSawyerEndsWithThePartsOfAnyPlan(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := randomPlan(t)
+		wantValid(t, p)
 		if err := cutAll(p); err != nil {
 			for _, s := range All(p) {
 				t.Log(strings.Join(lines(s), "\n"))
@@ -23,6 +25,17 @@ func TestSawyerEndsWithThePartsOfAnyPlan(t *testing.T) {
 			t.Fatal(err)
 		}
 	})
+}
+
+// wantValid holds a plan against the rules that steps rely on. Sizes that the shop
+// would not handle are none of them.
+func wantValid(t rapid.TB, p *layout.Plan) {
+	rules := []string{"form", "V1", "V2", "V4", "V7", "V9"}
+	for _, v := range check.Plan(p) {
+		if slices.Contains(rules, v.Rule) {
+			t.Fatalf("the plan is not valid: %v", v)
+		}
+	}
 }
 
 // Waste that is thinner than the shop rips never lies between fence and blade,
@@ -45,7 +58,7 @@ func TestThinWasteIsNeverTrapped(t *testing.T) {
 func lines(s *Sheet) []string {
 	var list []string
 	for _, st := range s.Steps {
-		line := fmt.Sprintf("%d %s: %s from %s %s -> %s", st.Number, st.Piece, st.Operation, st.From, inches(st.Setting), dash(st.Off))
+		line := fmt.Sprintf("%d %s: %s from %s %s%s -> %s", st.Number, st.Piece, st.Operation, st.From, inches(st.Setting), tilted(&st), dash(st.Off))
 		if st.Off != "" {
 			line += fmt.Sprintf(" %s x %s x %s", inches(st.OffSize.Length), inches(st.OffSize.Width), inches(st.OffSize.Thickness))
 		}
@@ -61,6 +74,18 @@ func lines(s *Sheet) []string {
 		list = append(list, line)
 	}
 	return list
+}
+
+// tilted says how the blade stands and which face is down, where that matters.
+func tilted(s *Step) string {
+	text := ""
+	if s.Angle > 0 {
+		text += " at " + s.Angle.String()
+	}
+	if s.Down != layout.Through {
+		text += ", " + s.Down.String() + " down"
+	}
+	return text
 }
 
 func inches(l layout.Length) string {
@@ -256,6 +281,9 @@ func TestTapesAddUp(t *testing.T) {
 				continue
 			}
 			for _, s := range sheet.Steps {
+				if s.Lean > 0 || !s.WholeSection.Square() {
+					continue
+				}
 				off, rest, kerf := s.OffTape.Length, s.RestTape.Length, p.Problem.Shop.CrosscutKerf
 				whole := s.Whole.Length
 				if s.Operation != Crosscut {
@@ -318,7 +346,9 @@ func TestCheckWordFollowsThePlan(t *testing.T) {
 	moved.Boards[0].Root.Children[0].X2 += layout.Nanometre
 	kerf := bench()
 	kerf.Problem.Shop.RipKerf++
-	for _, other := range []*layout.Plan{moved, kerf} {
+	bowed := bench()
+	bowed.Problem.Stock[0].Bow++
+	for _, other := range []*layout.Plan{moved, kerf, bowed} {
 		if got := CheckWord(other); got == word {
 			t.Errorf("another plan has the same word %q", got)
 		}

@@ -16,7 +16,7 @@ const Shaving = layout.Millimetre / 2
 // Across is the size that a cut gave a piece: its length after a crosscut, its
 // width, where it is widest, after a rip.
 func (t Tape) Across(op Operation) layout.Length {
-	if op == Crosscut || op == Plane {
+	if op == Crosscut || op == Plane || op == Resaw {
 		return t.Length
 	}
 	return max(t.Butt, t.Tip)
@@ -25,25 +25,31 @@ func (t Tape) Across(op Operation) layout.Length {
 // measure fills in what a tape reads on the piece in hand and on what the step
 // makes of it.
 func (w *worker) measure(s *Step, p piece) {
-	whole := w.lying(p)
-	s.Whole = w.tape(whole)
-	off, rest := whole, whole
+	lying, whole := w.lying(p), w.sectionLying(p)
+	s.Whole, s.WholeSection = w.tape(lying.Along(), whole), whole
 	switch {
 	case s.Operation == True: // measured when it was trued
 		return
 	case s.NoCut || s.Kerf.Empty():
-		s.OffTape = s.Whole
-		return
-	case s.Operation == Crosscut && s.From == Butt:
-		off.X2, rest.X1 = s.Kerf.X1, s.Kerf.X2
+		s.OffTape, s.OffSection = s.Whole, whole
+		if s.Operation == Resaw && !s.NoCut {
+			s.RestTape, s.RestSection = s.Whole, whole
+		}
 	case s.Operation == Crosscut:
-		off.X1, rest.X2 = s.Kerf.X2, s.Kerf.X1
-	case s.From == Reference:
-		off.Y2, rest.Y1 = s.Kerf.Y1, s.Kerf.Y2
+		butt, tip := layout.Span{Lo: lying.X1, Hi: s.Kerf.X1}, layout.Span{Lo: s.Kerf.X2, Hi: lying.X2}
+		if s.From == Tip {
+			butt, tip = tip, butt
+		}
+		s.OffTape, s.RestTape = w.tape(butt, whole), w.tape(tip, whole)
+		s.OffSection, s.RestSection = whole, whole
 	default:
-		off.Y1, rest.Y2 = s.Kerf.Y2, s.Kerf.Y1
+		near, beyond := whole.sawn(s.Kerf.Across(), s.Lean)
+		if s.From == Far {
+			near, beyond = beyond, near
+		}
+		s.OffTape, s.RestTape = w.tape(lying.Along(), near), w.tape(lying.Along(), beyond)
+		s.OffSection, s.RestSection = near, beyond
 	}
-	s.OffTape, s.RestTape = w.tape(off), w.tape(rest)
 }
 
 // lying is where a piece lies with what is still rough on it.
@@ -58,13 +64,17 @@ func (w *worker) lying(p piece) layout.Rect {
 	return r
 }
 
-// tape measures a rectangle cut to the outline of the board; it is zero where
-// no wood is left.
-func (w *worker) tape(r layout.Rect) Tape {
+func (w *worker) sectionLying(p piece) Section {
+	return sectionOf(w.lying(p).Across(), p.near, p.far)
+}
+
+// tape measures a piece cut to the outline of the board, on its wider face; it is
+// zero where no wood is left.
+func (w *worker) tape(along layout.Span, across Section) Tape {
 	t := Tape{
-		Length: r.Length(),
-		Butt:   max(0, min(r.Y2, w.board.Far(r.X1))-r.Y1),
-		Tip:    max(0, min(r.Y2, w.board.Far(r.X2))-r.Y1),
+		Length: along.Len(),
+		Butt:   across.under(w.board.Far(along.Lo)).width(),
+		Tip:    across.under(w.board.Far(along.Hi)).width(),
 	}
 	if t.Length <= 0 || t.Butt == 0 && t.Tip == 0 {
 		return Tape{}

@@ -9,7 +9,8 @@ import (
 )
 
 // forest draws random valid cut trees. Positions are whole sixteenths, so that
-// gaps of nothing, of less than a kerf, of a kerf and of more all happen.
+// gaps of nothing, of less than a kerf, of a kerf and of more all happen; beside
+// bevels they are as near as the kerf allows, or a few sixteenths farther.
 type forest struct {
 	t    *rapid.T
 	shop *layout.Shop
@@ -48,21 +49,88 @@ func (f *forest) spread(s layout.Span, kerf, least layout.Length, most int) []la
 	return list
 }
 
+// leaning is one piece of a rip: its extent on face A and its bevel.
+type leaning struct {
+	layout.Span
+	bevel layout.Angle
+}
+
+// nest draws up to most pieces of wood three quarters thick, some of them at a
+// bevel, in a span whose edges lean for a bevel.
+func (f *forest) nest(s layout.Span, edges layout.Angle, least layout.Length, most int) []leaning {
+	in := leaning{s, edges}
+	var list []leaning
+	for len(list) < most {
+		kid := leaning{bevel: edges}
+		if f.chance(50, "another bevel") {
+			kid.bevel = layout.Degree / 2 * layout.Angle(rapid.SampledFrom([]int{0, 15, 45, 60, 90}).Draw(f.t, "bevel"))
+		}
+		kid.Lo = f.begin(in, list, kid.bevel)
+		hi := s.Hi + lean(edges) - lean(kid.bevel)
+		if kid.bevel != edges {
+			hi = min(s.Hi, hi) - f.room(kid.bevel, 0)
+		}
+		if hi-kid.Lo < least {
+			return list
+		}
+		if kid.Hi = hi; !f.chance(25, "all") {
+			kid.Hi = kid.Lo + f.length(least, hi-kid.Lo, "size")
+		}
+		list = append(list, kid)
+	}
+	return list
+}
+
+// begin is where on face A the next piece begins: right beside the one before it,
+// or a little farther.
+func (f *forest) begin(in leaning, before []leaning, bevel layout.Angle) layout.Length {
+	lo := in.Lo
+	if len(before) > 0 {
+		last := before[len(before)-1]
+		lo = last.Hi + max(0, lean(last.bevel)-lean(bevel)) + max(f.room(last.bevel, f.shop.RipKerf), f.room(bevel, f.shop.RipKerf))
+	} else if bevel != in.bevel {
+		lo += max(0, lean(in.bevel)-lean(bevel)) + f.room(bevel, 0)
+	}
+	if f.chance(40, "gap") {
+		lo += f.length(0, layout.Inch, "gap")
+	}
+	return lo
+}
+
+// room is what a rip takes of a face, or square where there is no bevel.
+func (f *forest) room(bevel layout.Angle, square layout.Length) layout.Length {
+	if bevel == 0 {
+		return square
+	}
+	return f.shop.BevelKerf(bevel)
+}
+
+const board = 3 * layout.Inch / 4 // what bevelled wood is planed to
+
+func lean(bevel layout.Angle) layout.Length { return bevel.Lean(board) }
+
 func randomPlan(t *rapid.T) *layout.Plan {
 	shop := layout.DefaultShop(layout.Inches)
 	shop.EndTrim = 0
+	if rapid.Bool().Draw(t, "no skim") {
+		shop.FaceSkim = 0
+	}
 	f := &forest{t: t, shop: shop}
 	problem := &layout.Problem{Shop: shop}
 	var cuts []layout.BoardCut
 	for i := range rapid.IntRange(1, 2).Draw(t, "boards") {
 		b := layout.Board{
-			Mark: fmt.Sprint("H", i+1), Species: "hornbeam", Thickness: layout.Inch,
+			Mark: fmt.Sprint("H", i+1), Species: "hornbeam", Thickness: 4 * layout.Inch,
 			Width: f.length(3*layout.Inch, 12*layout.Inch, "width"), Length: f.length(12*layout.Inch, 60*layout.Inch, "length"),
 			Edges: layout.Edges(rapid.IntRange(0, 2).Draw(t, "edges")),
 		}
 		b.TipWidth = b.Width
 		if f.chance(40, "taper") {
 			b.TipWidth = f.length(3*layout.Inch, 12*layout.Inch, "tip")
+		}
+		if f.chance(40, "warp") {
+			b.Bow, b.Crook = f.length(0, layout.Inch/4, "bow"), f.length(0, layout.Inch, "crook")
+			b.Cup, b.Twist = f.length(0, layout.Inch/4, "cup"), f.length(0, layout.Inch/4, "twist")
 		}
 		problem.Stock = append(problem.Stock, b)
 		cuts = append(cuts, layout.BoardCut{Board: b.Mark, Root: f.root(&b)})
@@ -100,67 +168,135 @@ func (f *forest) truedNode(b *layout.Board, n *layout.Node) {
 		return
 	}
 	n.Trued, n.Cut = true, layout.Rip
-	loss := n.Y2 - usable.Y2
-	for _, y := range f.spread(usable.Across(), f.shop.RipKerf, layout.Inch/2, 4) {
-		strip := &layout.Node{Rect: layout.Rect{X1: usable.X1, X2: usable.X2, Y1: y.Lo, Y2: y.Hi}}
-		thick := 3 * layout.Inch / 4
-		if f.chance(20, "thin") {
-			thick -= layout.Inch / 8
+	g := grove{forest: f, board: b, loss: n.Y2 - usable.Y2}
+	if f.chance(40, "bevels") {
+		for _, y := range f.nest(usable.Across(), 0, layout.Inch/2, 4) {
+			n.Children = append(n.Children, g.strip(usable.Along(), y))
 		}
-		f.strip(b, strip, thick, loss)
-		n.Children = append(n.Children, strip)
+	} else {
+		for _, y := range f.spread(usable.Across(), f.shop.RipKerf, layout.Inch/2, 4) {
+			g.draw()
+			n.Children = append(n.Children, g.strip(usable.Along(), leaning{y, 0}))
+		}
 	}
 	n.Thickness = f.planedTo(n)
 }
 
-// planedTo is the largest thickness of the parts below n.
+// planedTo is the largest thickness that the parts below n need.
 func (f *forest) planedTo(n *layout.Node) layout.Length {
 	thick := layout.Inch / 2
+	if leans(n) {
+		thick = board
+	}
 	for _, leaf := range n.Leaves() {
-		for _, part := range f.bill {
-			if part.Name == leaf.Part {
-				thick = max(thick, part.Thickness)
+		for i := range f.bill {
+			if f.bill[i].Name == leaf.Part {
+				thick = max(thick, f.shop.NeedOf(leaf, &f.bill[i]))
 			}
 		}
 	}
 	return thick
 }
 
-func (f *forest) strip(b *layout.Board, n *layout.Node, thick, loss layout.Length) {
-	if f.chance(25, "whole strip") {
-		f.leaf(b, n, thick, loss)
-		return
+func leans(n *layout.Node) bool {
+	found := false
+	n.Walk(func(m *layout.Node) { found = found || m.Lean > 0 })
+	return found
+}
+
+// grove draws the strips of one trued node. thick is what the parts of a strip are
+// planed to, for so many layers or one; 0 where the node has bevels, so that all
+// parts have its thickness.
+type grove struct {
+	*forest
+	board  *layout.Board
+	loss   layout.Length // at the far edge
+	thick  layout.Length
+	layers int
+	layer  layout.Length // thickness of one
+}
+
+// draw chooses the thickness of the next strip.
+func (g *grove) draw() {
+	g.layers, g.layer = 1, board
+	if g.chance(20, "thin") {
+		g.layer -= layout.Inch / 8
+	}
+	if g.chance(30, "layers") {
+		g.layers, g.layer = rapid.IntRange(2, 4).Draw(g.t, "layers"), g.length(layout.Inch/8, layout.Inch/2, "layer")
+	}
+	n := layout.Length(g.layers)
+	g.thick = n*g.layer + (n-1)*(g.shop.ResawKerf+2*g.shop.FaceSkim)
+}
+
+func (g grove) strip(along layout.Span, y leaning) *layout.Node {
+	n := node(along, y)
+	if g.chance(25, "whole strip") {
+		g.leaf(n, y.bevel)
+		return n
 	}
 	n.Cut = layout.Crosscut
-	for _, x := range f.spread(n.Along(), f.shop.CrosscutKerf, 2*layout.Inch, 4) {
-		cell := &layout.Node{Rect: layout.Rect{X1: x.Lo, X2: x.Hi, Y1: n.Y1, Y2: n.Y2}}
+	for _, x := range g.spread(along, g.shop.CrosscutKerf, 2*layout.Inch, 4) {
+		cell := node(x, y)
 		n.Children = append(n.Children, cell)
-		if f.chance(60, "whole cell") {
-			f.leaf(b, cell, thick, loss)
+		if g.chance(60, "whole cell") {
+			g.leaf(cell, y.bevel)
 			continue
 		}
 		cell.Cut = layout.Rip
-		for _, y := range f.spread(n.Across(), f.shop.RipKerf, layout.Inch/4, 3) {
-			leaf := &layout.Node{Rect: layout.Rect{X1: x.Lo, X2: x.Hi, Y1: y.Lo, Y2: y.Hi}}
-			f.leaf(b, leaf, thick, loss)
+		for _, part := range g.again(y) {
+			leaf := node(x, part)
+			g.leaf(leaf, part.bevel)
 			cell.Children = append(cell.Children, leaf)
 		}
 	}
+	return n
+}
+
+// again draws the pieces into which a length is ripped once more.
+func (g grove) again(y leaning) []leaning {
+	if g.thick == 0 {
+		return g.nest(y.Span, y.bevel, layout.Inch/4, 3)
+	}
+	var list []leaning
+	for _, s := range g.spread(y.Span, g.shop.RipKerf, layout.Inch/4, 3) {
+		list = append(list, leaning{s, 0})
+	}
+	return list
+}
+
+func node(x layout.Span, y leaning) *layout.Node {
+	return &layout.Node{Rect: layout.Rect{X1: x.Lo, X2: x.Hi, Y1: y.Lo, Y2: y.Hi}, Lean: lean(y.bevel)}
 }
 
 // leaf makes a part, an offcut or scrap; parts only where there is wood.
-func (f *forest) leaf(b *layout.Board, n *layout.Node, thick, loss layout.Length) {
-	wood := b.FarMin(n.Along()) - loss
+func (g grove) leaf(n *layout.Node, bevel layout.Angle) {
+	wood := g.board.FarMin(n.Along()) - g.loss
 	switch {
-	case f.chance(70, "part") && n.Y2 <= wood:
-		f.n++
-		name := fmt.Sprint("lath-", f.n)
-		f.bill = append(f.bill, layout.Part{
-			Name: name, Species: []string{"hornbeam"}, Quantity: 1, Grade: layout.Clear,
-			Thickness: thick, Width: n.Width(), Length: n.Length(),
-		})
-		n.Part = name
-	case f.chance(60, "offcut") && n.Y1 < wood:
+	case g.chance(70, "part") && n.Y2+n.Lean <= wood:
+		g.part(n, bevel)
+	case g.chance(60, "offcut") && n.Y1 < wood && (n.Lean == 0 || n.Y2+n.Lean <= wood):
 		n.Offcut = "?"
 	}
+}
+
+// part makes a part of a leaf: flat, on edge or in layers.
+func (g grove) part(n *layout.Node, bevel layout.Angle) {
+	g.n++
+	part := layout.Part{
+		Name: fmt.Sprint("lath-", g.n), Species: []string{"hornbeam"}, Quantity: 1, Grade: layout.Clear,
+		Thickness: g.thick, Width: n.Width(), Length: n.Length(), Bevel: bevel,
+	}
+	if part.Thickness == 0 {
+		part.Thickness = board
+	}
+	n.Part = part.Name
+	if g.layers > 1 && g.chance(80, "resawn") {
+		n.Layers, part.Resaw, part.Quantity, part.Thickness = g.layers, true, g.layers, g.layer
+	}
+	if g.thick > 0 && g.chance(30, "on edge") {
+		n.OnEdge, part.OnEdge = true, true
+		part.Width, part.Thickness = part.Thickness, part.Width
+	}
+	g.bill = append(g.bill, part)
 }

@@ -17,18 +17,23 @@ type worker struct {
 	blank   string // chalk name of the trued blank in hand
 	wood    wood
 	// shift is how far a crooked edge has moved the wood, and what is marked on it,
-	// in the trued blank in hand.
+	// in the blank in hand; 0 while the board is crosscut.
 	shift layout.Length
 }
 
 // breakDown takes a rough piece apart: rough cuts first, then each blank.
 func (w *worker) breakDown(h held) {
 	switch {
-	case len(h.node.Children) == 0: // an offcut is kept rough
+	case h.node.Offcut != "" || len(h.node.Children) == 0 && h.node.Part == "": // kept rough
 	case h.node.Trued:
 		w.trueBlank(h)
 	default:
-		for _, kid := range w.roughCut(h) {
+		if h.node.Cut == layout.Rip {
+			w.shift = w.board.Shift(h.node.Length())
+		}
+		kids := w.roughCut(h)
+		w.shift = 0
+		for _, kid := range kids {
 			w.breakDown(kid)
 		}
 	}
