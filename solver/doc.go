@@ -13,6 +13,9 @@
 //   - The search (search.go) takes a few boards apart in every round (tasks.go,
 //     and a neighbourhood a file: pick_*.go) and plans them again (repair.go),
 //     several tasks side by side (parallel.go).
+//   - Small jobs are searched as a whole as well (small.go), and what is missing is
+//     sought by cutting a few boards anew together (short.go), at prices that rank
+//     pieces as layout.Score does (small_rank.go).
 //
 // The package prints nothing, reads no file and no clock. Whoever calls decides
 // when to stop, by the context or by a number of rounds; with the same rounds and

@@ -28,6 +28,9 @@
 // BestLimited (limited.go) the best: labels that count pieces run through the same
 // levels, bounded by what the programme without limits says.
 //
+// Where several boards share limits, Together (together.go) carries the same labels
+// on from board to board.
+//
 // Letters: a is the grid index of a blank's start, e of its end; i and j are
 // positions along, y positions across; h indexes heights; t thicknesses; c
 // classes of parts with one thickness and one length; z zones of a class, the
