@@ -14,12 +14,14 @@ import (
 func (d *boardSheet) assumptions() *block {
 	b := newBlock(d.types)
 	s := d.shop
-	text := []string{fmt.Sprintf("Kerfs: rip %s, crosscut %s, rough rip %s.",
-		d.reading(s.RipKerf), d.reading(s.CrosscutKerf), d.reading(s.RoughRipKerf))}
+	text := []string{fmt.Sprintf("Kerfs: rip %s, crosscut %s, rough rip %s%s.",
+		d.reading(s.RipKerf), d.reading(s.CrosscutKerf), d.reading(s.RoughRipKerf), d.resawKerf())}
 	if s.JointerWidth == 0 || s.PlanerWidth == 0 {
 		text = append(text, "No machine widths given; widest blank "+d.reading(d.up(d.widestBlank()))+".")
 	}
-	if d.board.Bow == 0 && d.board.Crook == 0 && d.board.Cup == 0 && d.board.Twist == 0 {
+	if warp := d.warp(); warp != "" {
+		text = append(text, "Over the whole board: "+warp+".")
+	} else {
 		text = append(text, "No warp marked: taken as flat and straight.")
 	}
 	if d.about() {
@@ -31,6 +33,16 @@ func (d *boardSheet) assumptions() *block {
 	y := b.lines(strings.Join(text, " "), 0, textCap+0.5, d.width(), plain())
 	b.height = y + 4
 	return b
+}
+
+// resawKerf is the kerf of the bandsaw, where the board needs it.
+func (d *boardSheet) resawKerf() string {
+	for _, s := range d.work.Steps {
+		if s.Operation == steps.Resaw {
+			return ", resaw " + d.reading(d.shop.ResawKerf)
+		}
+	}
+	return ""
 }
 
 // allowances are what parts are cut larger than finished by.

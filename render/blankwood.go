@@ -29,7 +29,11 @@ func (v *blankView) title() float64 {
 			text += fmt.Sprintf(": plane to %s, %s, %s", v.reading(v.blank.Thickness), v.tapeWide(st.OffTape), v.tapeLong(st.OffTape))
 		}
 	}
-	return v.lines(text, x, titleCap+1, v.width()-x, s) + 2.5
+	y := v.lines(text, x, titleCap+1, v.width()-x, s) + 2.5
+	if costs := v.truingCosts(v.blank); costs != "" && x > 0 {
+		y = v.lines(costs, 0, y+textCap+0.8, v.width(), plain()) + 2
+	}
+	return y
 }
 
 // sortRips takes the rips apart: those of the whole blank are read on the left,
@@ -37,7 +41,7 @@ func (v *blankView) title() float64 {
 func (v *blankView) sortRips() {
 	u := v.blank.Usable
 	for _, s := range v.list {
-		if s.Operation != steps.Rip || s.NoCut {
+		if !s.Rips() || s.NoCut {
 			continue
 		}
 		g := sideTag{at: s.Kerf.Y1, kerf: 1, number: s.Number}
@@ -118,7 +122,7 @@ func (v *blankView) wooden() {
 		}
 	}
 	for _, defect := range v.board.Defects {
-		if r := defect.Rect.Intersect(u); !r.Empty() {
+		if r := v.moved(defect.Rect).Intersect(u); !r.Empty() {
 			v.defect(v.f.box(r), defect.Kind)
 			v.hatched = append(v.hatched, v.f.box(v.inWood(r)))
 		}

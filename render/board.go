@@ -47,18 +47,33 @@ func (d *boardSheet) draw() {
 	d.add(d.wholeBoard(), 0)
 	for _, run := range d.runs() {
 		d.current = run[0].Blank
-		if d.current == "" {
-			d.list(roughHeading(run), run)
-		} else {
+		switch {
+		case run[0].Operation == steps.RoughRip:
+			d.roughRipWork(run)
+		case d.current == "":
+			d.list(roughHeading, run)
+		default:
 			d.blankWork(run)
 		}
 	}
 }
 
+// roughRipWork draws a blank that is ripped before truing and lists its rips.
+func (d *boardSheet) roughRipWork(run []steps.Step) {
+	heading := "Rough rip of " + chalk(run[0].Piece) + ", before truing"
+	d.add(d.roughRip(run), d.listHeight(heading, run))
+	d.list(heading, run)
+}
+
 // blankWork draws a blank and lists its steps: on one sheet when they fit there.
 func (d *boardSheet) blankWork(run []steps.Step) {
 	list := d.listHeight("", run)
-	drawings := d.fitting(run, list)
+	beside := append(d.sections(d.blankOf(run[0].Blank), run), d.layers(run)...)
+	below := list
+	for _, b := range beside {
+		below += b.height
+	}
+	drawings := append(d.fitting(run, below), beside...)
 	last := len(drawings) - 1
 	for i, b := range drawings {
 		after := 0.0
@@ -73,15 +88,16 @@ func (d *boardSheet) blankWork(run []steps.Step) {
 	d.list("", run)
 }
 
-// fitting draws a blank, lower where that lets its steps stand on the same sheet.
-func (d *boardSheet) fitting(run []steps.Step, list float64) []*block {
+// fitting draws a blank, lower where that lets what stands below it, with its
+// steps, be on the same sheet.
+func (d *boardSheet) fitting(run []steps.Step, below float64) []*block {
 	blank := d.blankOf(run[0].Blank)
 	for _, most := range []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost, 0.4 * blankMost} {
 		drawings := d.blank(blank, run, most)
 		if len(drawings) > 1 {
 			break
 		}
-		if drawings[0].height+list <= d.wholePage() {
+		if drawings[0].height+below <= d.wholePage() {
 			return drawings
 		}
 	}
@@ -92,15 +108,11 @@ func (d *boardSheet) fitting(run []steps.Step, list float64) []*block {
 // foot.
 func (d *boardSheet) wholePage() float64 { return d.bottom() - margin - d.runningHead().height }
 
-func roughHeading(run []steps.Step) string {
-	if run[0].Operation == steps.RoughRip {
-		return "Rough rip of " + chalk(run[0].Piece) + ", along a line that is snapped on it"
-	}
-	return "Rough cuts, measured from the butt; the tape holds until the last of them"
-}
+const roughHeading = "Rough cuts, measured from the butt; the tape holds until the last of them"
 
 // runs are the steps in their order, taken apart where the work goes from the
-// rough board to a blank or from one blank to the next.
+// rough board to a blank or from one blank to the next. Each blank's rough rips
+// are a run of their own.
 func (d *boardSheet) runs() [][]steps.Step {
 	var runs [][]steps.Step
 	for rest := d.work.Steps; len(rest) > 0; {
@@ -115,7 +127,8 @@ func (d *boardSheet) runs() [][]steps.Step {
 }
 
 func sameRun(a, b *steps.Step) bool {
-	return a.Blank == b.Blank && (a.Operation == steps.RoughRip) == (b.Operation == steps.RoughRip)
+	rough := a.Operation == steps.RoughRip
+	return a.Blank == b.Blank && rough == (b.Operation == steps.RoughRip) && (!rough || a.Wood.X1 == b.Wood.X1)
 }
 
 func (d *boardSheet) blankOf(name string) *steps.Blank {

@@ -1,6 +1,7 @@
 package render
 
 import (
+	"fmt"
 	"strings"
 
 	"sawbill/layout"
@@ -15,6 +16,7 @@ func (v *blankView) descriptions(n *layout.Node) [][]string {
 	if n.Show != layout.Through {
 		size += ", show " + n.Show.String()
 	}
+	size += v.way(n)
 	return [][]string{
 		{n.Part, name, size},
 		{n.Part + "  " + name, size},
@@ -40,6 +42,18 @@ func (v *blankView) sizeOf(n *layout.Node) string {
 		return v.size(n.Length(), part.Width, part.Thickness)
 	}
 	return v.size(part.Length, part.Width, part.Thickness)
+}
+
+// way says of a part that it is not cut flat and by itself.
+func (v *blankView) way(n *layout.Node) string {
+	text := ""
+	if n.OnEdge {
+		text += ", on edge"
+	}
+	if n.Part != "" && n.Pieces() > 1 {
+		text += fmt.Sprintf(", %d resawn", n.Pieces())
+	}
+	return text
 }
 
 // shortName is the end of a name: what sets it apart on its board.

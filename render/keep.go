@@ -30,6 +30,11 @@ func (d *boardSheet) surface(s *steps.Step) string {
 // cleanSize is the length and width that count of an offcut.
 func (d *boardSheet) cleanSize(leaf *layout.Node) string {
 	clean := d.board.CleanOffcut(leaf.Rect)
+	d.work.Plan.Root.LeavesByBlank(func(blank, other *layout.Node) {
+		if other == leaf {
+			clean = d.board.CleanOffcutIn(blank.Length(), leaf.Rect)
+		}
+	})
 	return d.size(d.down(clean.Length()), d.down(clean.Width()))
 }
 

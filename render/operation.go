@@ -16,7 +16,13 @@ func (d *boardSheet) operation(s *steps.Step) string {
 	case s.Operation == steps.True:
 		return d.truing(s)
 	case s.Operation == steps.Plane:
-		return "plane thinner"
+		return d.planing(s)
+	case s.Operation == steps.Resaw:
+		return "resaw, planed face to the fence"
+	case s.Operation == steps.RoughRip:
+		return "rough rip, snapped line, from the " + d.roughSide(s)
+	case s.Down != layout.Through:
+		return d.tableRip(s)
 	}
 	text := string(s.Operation) + ", " + d.side(s)
 	if s.Blank != "" && (s.From == steps.Tip || s.From == steps.Far) {
@@ -24,6 +30,47 @@ func (d *boardSheet) operation(s *steps.Step) string {
 	}
 	return text
 }
+
+// planing says why a piece goes through the planer, or over the jointer.
+func (d *boardSheet) planing(s *steps.Step) string {
+	switch {
+	case s.Jointed:
+		return "joint the sawn face flat" + d.takes()
+	case s.Resawn != "":
+		return "plane the sawn face" + d.takes()
+	}
+	return "plane thinner"
+}
+
+func (d *boardSheet) takes() string { return held(", " + d.reading(d.shop.FaceSkim) + " off") }
+
+// roughSide is the edge that a rough rip is marked from. The corners of a hollow
+// edge stand on the line that everything across is measured from.
+func (d *boardSheet) roughSide(s *steps.Step) string {
+	if d.board.Crook > 0 && s.From == steps.Reference {
+		return "corners of the hollow edge"
+	}
+	return d.side(s)
+}
+
+// tableRip is a rip for which it matters how the piece lies on the table.
+func (d *boardSheet) tableRip(s *steps.Step) string {
+	text := "rip square"
+	if s.Angle > 0 {
+		text = held("bevel rip " + degrees(s.Angle))
+	}
+	text += ", " + held("face "+s.Down.String()+" down") + ", " + d.side(s)
+	if s.From == steps.Reference && leaning(s) {
+		text += ", fence without a gap"
+	}
+	return text
+}
+
+// leaning reports whether the edge that lies against the fence leans.
+func leaning(s *steps.Step) bool { return s.WholeSection.A.Lo != s.WholeSection.B.Lo }
+
+// degrees is an angle of the blade from square.
+func degrees(a layout.Angle) string { return a.String() + "°" }
 
 // side names the edge or end that a step is measured from, as it now is: what
 // the saw has left is no longer the edge that was jointed.
@@ -74,7 +121,11 @@ func (d *boardSheet) truing(s *steps.Step) string {
 		todo = append(todo, "leave the planed faces")
 	}
 	joint, square := blank.Usable.Y1-blank.Node.Y1, blank.Usable.X1-blank.Node.X1
-	if joint > 0 {
+	switch hollow := blank.Truing.Hollow; {
+	case hollow > 0:
+		todo = append(todo, fmt.Sprintf("joint the hollow reference edge straight, %s off its ends and %s off its middle",
+			d.reading(d.up(joint)), d.reading(blank.Truing.Losses.Near)))
+	case joint > 0:
 		todo = append(todo, held("joint off "+d.reading(joint)))
 	}
 	if square > 0 {

@@ -36,7 +36,7 @@ func (v *blankView) pieces() {
 
 // keyOf says below the drawing what the words in it leave out.
 func (v *blankView) keyOf(n *layout.Node) {
-	what := n.Part + ", " + v.sizeOf(n)
+	what := n.Part + ", " + v.sizeOf(n) + v.way(n)
 	switch {
 	case n.Offcut != "":
 		what = "Keep, " + v.sizeOf(n)
@@ -58,7 +58,7 @@ func (v *blankView) outsideWords() float64 {
 		}
 	}
 	for _, s := range v.list {
-		if v.outside[badgeName(s.Number)] {
+		if s.Resawn == "" && v.outside[badgeName(s.Number)] {
 			at := v.f.box(s.Kerf.Intersect(v.wood))
 			if s.Kerf.Empty() {
 				at = v.f.box(s.Wood.Intersect(v.wood))

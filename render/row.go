@@ -74,6 +74,9 @@ func (d *boardSheet) comesOff(s *steps.Step) (off, left string) {
 // result describes the piece between stop and blade.
 func (d *boardSheet) result(s *steps.Step) string {
 	size := d.size(s.OffSize.Length, s.OffSize.Width, s.OffSize.Thickness)
+	if s.OnEdge {
+		size += held(", on edge")
+	}
 	switch {
 	case s.Part != "" && s.Show != layout.Through:
 		return fmt.Sprintf("%s %s, %s, %s, %s", s.Off, s.Part, size, held(s.Count.String()), held("show face "+s.Show.String()))
@@ -84,7 +87,42 @@ func (d *boardSheet) result(s *steps.Step) string {
 	case s.Off != "" && s.Operation == steps.True:
 		return chalk(s.Off) + ", " + d.tapeLong(s.OffTape) + ", " + d.tapeWide(s.OffTape)
 	}
+	if s.Resawn != "" {
+		return d.thick(s.Off, s.OffSize)
+	}
+	if !parallel(s.OffSection) {
+		return named(s.Off) + ", " + d.faceWidths(s.OffSection)
+	}
 	return d.measured(s, s.Off, s.OffTape)
+}
+
+// thick names a slice of wood by its thickness.
+func (w words) thick(id string, size steps.Size) string {
+	return named(id) + ", " + held(w.reading(size.Thickness)+" thick")
+}
+
+// parallel reports whether a piece is as wide on face B as on face A.
+func parallel(s steps.Section) bool { return s.A.Len() == s.B.Len() }
+
+// faceWidths is how wide a piece is on its two faces.
+func (w words) faceWidths(s steps.Section) string {
+	wide := func(l layout.Length, f string) string { return held(w.reading(w.down(l)) + " wide on " + f) }
+	switch a, b := s.A.Len(), s.B.Len(); {
+	case a < steps.Shaving:
+		return "wedge, " + wide(b, "B")
+	case b < steps.Shaving:
+		return "wedge, " + wide(a, "A")
+	default:
+		return wide(a, "A") + ", " + held(w.reading(w.down(b))+" on B")
+	}
+}
+
+// named is a piece by its chalk name, or waste.
+func named(id string) string {
+	if id == "" {
+		return "waste"
+	}
+	return chalk(id)
 }
 
 // measured names a piece, or says that it is waste, with the size that the cut
@@ -121,6 +159,10 @@ func (d *boardSheet) remains(s *steps.Step) string {
 		return "nothing"
 	case s.Rest != "" && s.KeepsRest:
 		return d.keeps(s, s.RestSize.Thickness)
+	case s.Resawn != "":
+		return d.thick(s.Rest, s.RestSize)
+	case !parallel(s.RestSection):
+		return named(s.Rest) + ", " + d.faceWidths(s.RestSection)
 	}
 	return d.measured(s, s.Rest, s.RestTape)
 }

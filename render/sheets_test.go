@@ -3,6 +3,7 @@ package render
 import (
 	"flag"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"strconv"
@@ -52,6 +53,7 @@ func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string
 // plans are the plans that every drawing test looks at.
 func plans(t testing.TB) map[string]*layout.Plan {
 	list := crowdedPlans()
+	maps.Copy(list, unevenPlans())
 	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
 		list[name] = example(t, name)
 	}

@@ -60,13 +60,13 @@ func (v *blankView) side(tags []sideTag, x, way float64) {
 func (v *blankView) numbers() {
 	for _, s := range v.list {
 		switch {
-		case s.Operation == steps.True, v.onSide(&s):
+		case s.Operation == steps.True, s.Resawn != "", v.onSide(&s):
 		case !s.Kerf.Empty() && v.shows(s.Kerf):
 			v.onKerf(&s)
 		}
 	}
 	for _, s := range v.list {
-		if (s.NoCut || s.Operation == steps.Plane) && v.shows(s.Wood) {
+		if s.Resawn == "" && (s.NoCut || s.Operation == steps.Plane) && v.shows(s.Wood) {
 			v.inPiece(&s)
 		}
 	}
@@ -82,7 +82,7 @@ func (v *blankView) shows(r layout.Rect) bool {
 // onSide reports whether a step has its number beside the blank.
 func (v *blankView) onSide(s *steps.Step) bool {
 	u := v.blank.Usable
-	return s.Operation == steps.Rip && !s.NoCut && s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2
+	return s.Rips() && !s.NoCut && s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2
 }
 
 // onKerf puts a step number on its kerf where it is free: in the middle of a

@@ -12,19 +12,27 @@ func waste(n *layout.Node, wood layout.Rect, shop *layout.Shop) []layout.Rect {
 		return []layout.Rect{wood}
 	}
 	var list []layout.Rect
-	kerf := shop.Kerf(n.Cut, true)
 	lo := start(wood, n.Cut)
 	for _, c := range n.Children {
-		if hi := start(c.Rect, n.Cut) - kerf; hi > lo {
+		if hi := start(c.Rect, n.Cut) - kerfBeside(n, c, shop); hi > lo {
 			list = append(list, slice(wood, n.Cut, lo, hi))
 		}
 		list = append(list, waste(c, c.Rect.Intersect(wood), shop)...)
-		lo = end(c.Rect, n.Cut) + kerf
+		lo = end(c.Rect, n.Cut) + kerfBeside(n, c, shop)
 	}
 	if hi := end(wood, n.Cut); hi > lo {
 		list = append(list, slice(wood, n.Cut, lo, hi))
 	}
 	return list
+}
+
+// kerfBeside is what the saw takes beside a child, or the most that it could where
+// the child leans: too little waste to be worth a cross is not shown there.
+func kerfBeside(n, child *layout.Node, shop *layout.Shop) layout.Length {
+	if n.Cut == layout.Rip && child.Lean > 0 {
+		return shop.BevelKerf(45 * layout.Degree)
+	}
+	return shop.Kerf(n.Cut, true)
 }
 
 // roughWaste lists what lies between the pieces of rough cuts, kerfs and all.

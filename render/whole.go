@@ -30,7 +30,7 @@ func (d *boardSheet) wholeBoard() *block {
 	b.text("tip", right+2, f.at.Y2-f.at.h()/2+textCap/2, plain())
 	b.referenceEdge(f.at)
 	y := f.at.Y2 + 3
-	words := append(d.defectTags(f, full), d.roughRips(f)...)
+	words := d.defectTags(f, full)
 	for i := range words {
 		words[i].tip += 3
 	}
@@ -103,24 +103,6 @@ func (d *boardSheet) defectTags(f frame, wood layout.Rect) []tag {
 			at := f.box(r)
 			tags = append(tags, tag{
 				at: (at.X1 + at.X2) / 2, tip: f.at.Y2 - (at.Y1+at.Y2)/2, text: defectWord(defect),
-			})
-		}
-	}
-	return tags
-}
-
-// roughRips are the numbers and readings of the rough rips, below the drawing;
-// each leader ends on its line, farther along than the one before.
-func (d *boardSheet) roughRips(f frame) []tag {
-	var tags []tag
-	rips := map[layout.Length]int{} // by where the blank begins
-	for _, s := range d.stepsOf("") {
-		if s.Operation == steps.RoughRip && !s.NoCut {
-			line := f.box(s.Kerf)
-			rips[s.Kerf.X1]++
-			tags = append(tags, tag{
-				at: line.X1 + 2.5*float64(rips[s.Kerf.X1]), tip: f.at.Y2 - (line.Y1+line.Y2)/2,
-				number: s.Number, text: d.reading(s.Setting),
 			})
 		}
 	}

@@ -105,6 +105,9 @@ func (n *names) layer(leaf *layout.Node, number int) string {
 	return n.claim(fmt.Sprintf("%s%d", n.chalk[leaf], number))
 }
 
+// rough is the id of a piece with a chalk name of its own that is not yet finished.
+func (n *names) rough(chalk string) string { return chalk + "~1" }
+
 // aside is the id of a part of a node's piece that waits while the other is cut
 // up.
 func (n *names) aside(node *layout.Node) string { return n.claim(n.chalk[node] + "/far") }

@@ -23,7 +23,13 @@ type resawer struct {
 	left   piece
 	one    layout.Length // thickness of a finished piece
 	slices []piece       // off, but not yet planed
-	made   int           // pieces that are finished
+	named  int           // pieces that have a name of their own
+}
+
+// say writes down a step on a piece of the leaf.
+func (r *resawer) say(s Step, p piece) {
+	s.Resawn = r.sheet.Name(r.node)
+	r.emit(s, p)
 }
 
 // slice saws the next piece off what still holds n of them.
@@ -33,16 +39,21 @@ func (r *resawer) slice(n int) {
 	off.thickness = r.one + skim
 	rest.thickness = whole.thickness - off.thickness - r.shop.ResawKerf
 	s := Step{Operation: Resaw, From: Face, Setting: off.thickness}
+	off.id = r.layer()
 	if skim == 0 {
 		r.done(&s, &off)
 	} else {
-		off.id = r.sheet.names.next(chalk)
+		off.id = r.sheet.names.rough(off.id)
 		s.Off, s.OffSize = off.id, off.sizeOn(layout.Through)
 		r.slices = append(r.slices, off)
 	}
-	rest.id = r.sheet.names.next(chalk)
+	if n == 2 {
+		rest.id = r.sheet.names.rough(r.layer())
+	} else {
+		rest.id = r.sheet.names.next(chalk)
+	}
 	s.Rest, s.RestSize = rest.id, rest.sizeOn(layout.Through)
-	r.emit(s, whole)
+	r.say(s, whole)
 	r.left = rest
 	if skim > 0 && n > 2 {
 		r.joint()
@@ -54,7 +65,7 @@ func (r *resawer) joint() {
 	rough := r.left
 	r.left.thickness -= r.shop.FaceSkim
 	r.left.id = r.sheet.names.next(r.sheet.Name(r.node))
-	r.emit(Step{
+	r.say(Step{
 		Operation: Plane, From: Face, Setting: r.left.thickness, Jointed: true,
 		Off: r.left.id, OffSize: r.left.sizeOn(layout.Through),
 	}, rough)
@@ -67,15 +78,19 @@ func (r *resawer) finish(p piece) {
 		s.Operation, s.NoCut = Resaw, true
 	}
 	whole := p
-	p.thickness = r.one
+	p.thickness, p.id = r.one, Chalk(p.id)
 	r.done(&s, &p)
-	r.emit(s, whole)
+	r.say(s, whole)
 }
 
-// done fills in that a step finishes a piece.
+// layer is the name of the next piece.
+func (r *resawer) layer() string {
+	r.named++
+	return r.sheet.names.layer(r.node, r.named)
+}
+
+// done fills in that a step finishes a piece, which has its own name by now.
 func (r *resawer) done(s *Step, p *piece) {
-	r.made++
-	p.id = r.sheet.names.layer(r.node, r.made)
 	s.Off, s.OffSize, s.Show = p.id, p.sizeOn(layout.Through), r.node.Show
 	s.Part, s.Slices, s.OnEdge = r.node.Part, r.node.Slices, r.node.OnEdge
 }

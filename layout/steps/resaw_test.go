@@ -35,12 +35,12 @@ func TestPanelsAreResawn(t *testing.T) {
 		"6 H4-1/1: plane from face 1-1/4 -> H4-1/1~1 37-1/2 x 3 x 1-1/4 + -",
 		"7 H4-1/1~1: crosscut from butt 30 -> H4-1a~1 30 x 3 x 1-1/4 + -",
 		"8 H4-1/2: crosscut from butt 30 -> H4-1b 30 x 3/8 x 1-5/16 + -, slip, 1 of 1",
-		"9 H4-1a~1: resaw from face 11/32 -> H4-1a~2 30 x 3 x 11/32 + H4-1a~3",
-		"10 H4-1a~3: plane from face 3/4 -> H4-1a~4 30 x 3 x 3/4 + -",
-		"11 H4-1a~4: resaw from face 11/32 -> H4-1a~5 30 x 3 x 11/32 + H4-1a~6",
-		"12 H4-1a~2: plane from face 1/4 -> H4-1a1 30 x 3 x 1/4 + -, panel, 1 of 3",
-		"13 H4-1a~5: plane from face 1/4 -> H4-1a2 30 x 3 x 1/4 + -, panel, 2 of 3",
-		"14 H4-1a~6: plane from face 1/4 -> H4-1a3 30 x 3 x 1/4 + -, panel, 3 of 3",
+		"9 H4-1a~1: resaw from face 11/32 -> H4-1a1~1 30 x 3 x 11/32 + H4-1a~2",
+		"10 H4-1a~2: plane from face 3/4 -> H4-1a~3 30 x 3 x 3/4 + -",
+		"11 H4-1a~3: resaw from face 11/32 -> H4-1a2~1 30 x 3 x 11/32 + H4-1a3~1",
+		"12 H4-1a1~1: plane from face 1/4 -> H4-1a1 30 x 3 x 1/4 + -, panel, 1 of 3",
+		"13 H4-1a2~1: plane from face 1/4 -> H4-1a2 30 x 3 x 1/4 + -, panel, 2 of 3",
+		"14 H4-1a3~1: plane from face 1/4 -> H4-1a3 30 x 3 x 1/4 + -, panel, 3 of 3",
 	}
 	sheet := All(plan)[0]
 	if diff := cmp.Diff(want, lines(sheet)[5:]); diff != "" {
@@ -65,8 +65,8 @@ func TestResawnWithoutSkim(t *testing.T) {
 	part.Thickness = (in + in/8) / 3 // 3 x 3/8 + 2 x 1/16 = 1-1/4
 	want := []string{
 		"9 H4-1a~1: resaw from face 3/8 -> H4-1a1 30 x 3 x 3/8 + H4-1a~2, panel, 1 of 3",
-		"10 H4-1a~2: resaw from face 3/8 -> H4-1a2 30 x 3 x 3/8 + H4-1a~3, panel, 2 of 3",
-		"11 H4-1a~3: resaw from face 3/8 -> H4-1a3 30 x 3 x 3/8 + -, panel, 3 of 3, no cut",
+		"10 H4-1a~2: resaw from face 3/8 -> H4-1a2 30 x 3 x 3/8 + H4-1a3~1, panel, 2 of 3",
+		"11 H4-1a3~1: resaw from face 3/8 -> H4-1a3 30 x 3 x 3/8 + -, panel, 3 of 3, no cut",
 	}
 	if diff := cmp.Diff(want, lines(All(plan)[0])[8:]); diff != "" {
 		t.Error(diff)

@@ -83,7 +83,10 @@ type Step struct {
 	OnEdge bool
 	// Jointed says that Plane makes a resawn face flat, so that it can lie against
 	// the fence of the next resaw.
-	Jointed  bool
+	Jointed bool
+	// Resawn is the chalk name of the wood whose layers a step saws apart or cleans,
+	// empty for all other steps.
+	Resawn   string
 	Count    Count
 	Cautions []Caution
 

@@ -1,0 +1,173 @@
+package render
+
+import (
+	"sawbill/layout"
+	"sawbill/layout/steps"
+)
+
+const (
+	sectionMost   = 24.0 // mm, the tallest that a section is drawn
+	sectionLeft   = 16.0 // for the words face A and face B
+	sectionMargin = 4.0
+)
+
+// sections draws a trued blank across the grain where strips of it are ripped at a
+// bevel, and how it lies at the saw; nil where none are.
+func (d *boardSheet) sections(blank *steps.Blank, run []steps.Step) []*block {
+	if !bevels(run) {
+		return nil
+	}
+	return []*block{d.section(blank, run), d.setups(run)}
+}
+
+func bevels(run []steps.Step) bool {
+	for _, s := range run {
+		if s.Operation == steps.BevelRip {
+			return true
+		}
+	}
+	return false
+}
+
+// sectionView maps a place across the blank, on face A or B, to paper: the
+// reference edge to the left, face A up, as it is seen from the tip end.
+type sectionView struct {
+	*boardSheet
+	*block
+	blank *steps.Blank
+	at    Box
+	scale float64 // mm of paper for a nanometre
+}
+
+func (d *boardSheet) section(blank *steps.Blank, run []steps.Step) *block {
+	wide := d.width() - sectionLeft - sectionMargin
+	scale := min(wide/float64(blank.Usable.Width()), sectionMost/float64(blank.Thickness))
+	v := &sectionView{boardSheet: d, block: newBlock(d.types), blank: blank, scale: scale}
+	v.text("Section of "+blank.Name, 0, textCap+1, style{textCap + 0.5, true})
+	low := v.lines("Seen from the tip end, reference edge on the left. "+sentence(v.angles(run)), 0, textCap+1+lineStep, v.width(), plain())
+	v.at = Box{sectionLeft, 0, sectionLeft + scale*float64(blank.Usable.Width()), scale * float64(blank.Thickness)}
+	tags := d.types.stagger(v.tags(run), sectionLeft, d.width())
+	top := low + 3 + tags.height() + 2
+	v.at = shift(v.at, 0, top)
+	v.above(tags, v.at.Y1)
+	v.wood(run)
+	v.text("face A", 0, v.at.Y1+textCap, plain())
+	v.text("face B", 0, v.at.Y2, plain())
+	v.height = v.at.Y2 + 4
+	return v.block
+}
+
+// angles names the angles of the blade in a run of steps, and what they make an
+// edge lean.
+func (v *sectionView) angles(run []steps.Step) string {
+	seen := map[layout.Angle]bool{}
+	text := ""
+	for _, s := range run {
+		if s.Angle > 0 && !seen[s.Angle] {
+			if text != "" {
+				text += "; "
+			}
+			text += "blade " + degrees(s.Angle) + " from square, B leans out by " + v.reading(s.Lean)
+			seen[s.Angle] = true
+		}
+	}
+	return text
+}
+
+// point is a place across the blank on a face.
+func (v *sectionView) point(y layout.Length, f layout.Face) Point {
+	at := Point{v.at.X1 + v.scale*float64(y-v.blank.Usable.Y1), v.at.Y1}
+	if f == layout.FaceB {
+		at.Y = v.at.Y2
+	}
+	return at
+}
+
+// tags are the settings of the rips that go right through the blank, above their
+// kerfs.
+func (v *sectionView) tags(run []steps.Step) []tag {
+	var tags []tag
+	for _, s := range run {
+		if v.through(&s) {
+			text := v.reading(s.Setting)
+			if s.Down != layout.Through {
+				text += ", " + s.Down.String() + " down"
+			}
+			at := v.point((s.Kerf.Y1+s.Kerf.Y2)/2, layout.FaceA).X
+			tags = append(tags, tag{at: min(at, v.at.X2), number: s.Number, text: text})
+		}
+	}
+	return tags
+}
+
+// through reports whether a step rips the whole blank.
+func (v *sectionView) through(s *steps.Step) bool {
+	u := v.blank.Usable
+	return s.Rips() && !s.NoCut && s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2
+}
+
+// wood draws the blank, its strips and the ways of the saw.
+func (v *sectionView) wood(run []steps.Step) {
+	v.box(v.at, WasteTone, NoInk, 0)
+	for _, n := range v.blank.Node.Children {
+		v.strip(n)
+	}
+	for _, s := range run {
+		if v.through(&s) {
+			k := s.Kerf.Across()
+			v.slanted(k, s.Lean, s.Lean, Black, NoInk)
+		}
+	}
+	v.box(v.at, NoInk, Black, heavyLine)
+	v.line(Point{v.at.X1 - 1.2, v.at.Y1 - 1.2}, Point{v.at.X1 - 1.2, v.at.Y2 + 1.2}, heavyLine)
+	for _, n := range v.blank.Node.Children {
+		v.stripName(n)
+	}
+}
+
+// slanted draws a piece or a kerf by its extent on face A and the leans of its
+// edges, within the blank.
+func (v *sectionView) slanted(a layout.Span, near, far layout.Length, fill, stroke Ink) {
+	u := v.blank.Usable.Across()
+	inside := func(y layout.Length) layout.Length { return max(u.Lo, min(u.Hi, y)) }
+	v.polygon([]Point{
+		v.point(inside(a.Lo), layout.FaceA), v.point(inside(a.Hi), layout.FaceA),
+		v.point(inside(a.Hi+far), layout.FaceB), v.point(inside(a.Lo+near), layout.FaceB),
+	}, fill, stroke, middleLine)
+}
+
+func (v *sectionView) strip(n *layout.Node) {
+	switch {
+	case n.Offcut != "":
+		v.slanted(n.Across(), n.Lean, n.Lean, OffcutTone, Black)
+	case gives(n):
+		v.slanted(n.Across(), n.Lean, n.Lean, White, Black)
+	}
+}
+
+// stripName writes a strip's name in the middle of its section, if it fits there.
+func (v *sectionView) stripName(n *layout.Node) {
+	if !gives(n) {
+		return
+	}
+	name := v.work.Name(n)
+	if left := v.point(n.Y1+n.Lean, layout.FaceA).X; v.types.width(name, strong()) > v.point(n.Y2, layout.FaceB).X-left-1 {
+		name = name[min(len(name), len(v.board.Mark)+1):]
+	}
+	w := v.types.width(name, strong())
+	mid := (v.point(n.Y1, layout.FaceA).X + v.point(n.Y2+n.Lean, layout.FaceB).X) / 2
+	box := Box{mid - w/2, (v.at.Y1+v.at.Y2-textCap)/2 - 0.4, mid + w/2, (v.at.Y1+v.at.Y2+textCap)/2 + 0.4}
+	if v.free(box.grow(0.3)) && w < v.scale*float64(n.Width())-1 && v.at.h() > 1.8*textCap {
+		v.text(name, box.X1, box.Y2-0.4, strong())
+	}
+}
+
+// gives reports whether anything below a node is wanted.
+func gives(n *layout.Node) bool {
+	for _, leaf := range n.Leaves() {
+		if leaf.Part != "" || leaf.Offcut != "" {
+			return true
+		}
+	}
+	return false
+}
