@@ -19,7 +19,9 @@ func rackCommand() *cli.Command {
 		Usage:     "the stock at a glance, and what looks odd about it",
 		UsageText: "sawbill rack --stock FILE [--shop FILE] [--form FILE]",
 		Description: "Footage is exact and, in inches, as hardwood sellers tally it as well. What is\n" +
-			"clear lies between the end trims and is free of defects on both faces.\n\n" +
+			"clear lies between the end trims and is free of defects on both faces. What a\n" +
+			"board finishes to is told in one blank and in short ones, which lose less to\n" +
+			"bow, crook and twist.\n\n" +
 			"   sawbill rack --stock rack.csv --shop shop.toml\n" +
 			"   sawbill rack --stock rack.csv --form sheet.png",
 		Flags: []cli.Flag{
@@ -47,6 +49,7 @@ func runRack(c *cli.Context) error {
 		return err
 	}
 	printTally(c.App.Writer, rack.Shop, rack.Boards)
+	printFinishes(c.App.Writer, rack.Shop, rack.Boards)
 	printSuspicions(c.App.Writer, rack.Shop, rack.Boards)
 	if form == "" {
 		return nil
@@ -65,7 +68,11 @@ func printTally(w io.Writer, shop *layout.Shop, boards []layout.Board) {
 			len(g.Boards), measure.cells(g), g.Worth.Cents(), 100*g.Clear/g.Area)
 	}
 	for _, g := range layout.Tally(shop, boards) {
-		row(&g, say(g.Thickness)+" "+g.Faces.String(), say(g.Finishes))
+		finishes := say(g.Finishes)
+		if slices.ContainsFunc(g.Boards, func(b *layout.Board) bool { return !b.Flat() }) {
+			finishes = "up to " + finishes
+		}
+		row(&g, say(g.Thickness)+" "+g.Faces.String(), finishes)
 	}
 	for _, total := range totals(shop, boards) {
 		row(&total, "", "")

@@ -19,6 +19,3 @@ func truingOf(shop *layout.Shop, b *layout.Board, blank layout.Rect) Truing {
 		Hollow: max(0, b.Shift(blank.Length())-blank.Y1), Losses: shop.LossesOf(b, blank),
 	}
 }
-
-// Warps reports whether bow, cup or twist takes anything.
-func (t Truing) Warps() bool { return t.Faces.Bow+t.Faces.Cup+t.Faces.Twist > 0 }
