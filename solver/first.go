@@ -113,3 +113,11 @@ func usableBoards(p *layout.Problem) []int {
 	}
 	return boards
 }
+
+// rate is how much value a cut gives for its money; 0 when it makes nothing.
+func (w *worker) rate(board int, c *column.Cut) float64 {
+	if c.Value <= 0 {
+		return 0
+	}
+	return float64(c.Value) / max(netValue(w.p, board, c), 1)
+}

@@ -3,8 +3,19 @@ package solver
 import (
 	"sync"
 
+	"sawbill/layout"
+	"sawbill/solver/internal/ceiling"
 	"sawbill/solver/internal/column"
 )
+
+// worker is one goroutine's means of planning.
+type worker struct {
+	p     *layout.Problem
+	quick *pricer
+	bench column.Bench
+	high  ceiling.Bench
+	stop  func() bool
+}
 
 // solve answers the tasks, several side by side, and joins the answers by
 // index.

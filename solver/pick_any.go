@@ -2,13 +2,11 @@ package solver
 
 import "math/rand"
 
-// anyFew takes one to four boards by chance.
+// anyFew takes up to nine boards by chance.
 type anyFew struct{}
 
-func (anyFew) style() style { return replan }
-
 func (anyFew) pick(_ *search, _ *state, free []int, rng *rand.Rand) []int {
-	return some(free, 1+rng.Intn(4), rng)
+	return some(free, 4+rng.Intn(6), rng)
 }
 
 // some takes n of list by chance.

@@ -32,6 +32,7 @@ type search struct {
 	small   *small
 	sets    *sets
 	islands []*island
+	gives   [][]bool // by board and row of the bill
 	best    *state
 }
 
@@ -87,14 +88,14 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
 		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
-		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), rng: rand.New(rand.NewSource(o.Seed)),
+		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
 	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
 	for i := range s.appeal {
 		s.appeal[i] = 1
 	}
 	for range o.workers() {
-		s.workers = append(s.workers, &worker{p: p, quick: s.quick, fine: s.fine, stop: stop})
+		s.workers = append(s.workers, &worker{p: p, quick: s.quick, stop: stop})
 	}
 	return s
 }
