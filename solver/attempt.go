@@ -62,7 +62,7 @@ func (a *attempt) look(batch []int, work int) {
 
 // factors is by how much each board is worth more than the quick routine finds.
 // Where a bound was good enough before it was sharp, the mean of the others
-// stands for it.
+// stands for it, but no more than what is known.
 func (a *attempt) factors() []float64 {
 	f := make([]float64, len(a.s.p.Stock))
 	sum, n := 0.0, 0.0
@@ -72,9 +72,9 @@ func (a *attempt) factors() []float64 {
 			sum, n = sum+f[b], n+1
 		}
 	}
-	for _, b := range a.boards {
+	for k, b := range a.boards {
 		if f[b] == 0 {
-			f[b] = max(1, sum/max(n, 1))
+			f[b] = max(1, min(sum/max(n, 1), a.dual.factor(b)*float64(a.enough(k))/max(a.dual.worth[b], 1)))
 		}
 		own := f[b]
 		a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })

@@ -35,9 +35,13 @@ type proofStage struct {
 	anew bool
 }
 
-// proofStages are the looks in their order.
+// proofStages are the looks in their order. Those at one choice of prices are
+// sharp before another is made of what they show.
 func proofStages() []proofStage {
-	return []proofStage{{4e6, true}, {16e6, false}, {16e6, true}, {64e6, false}, {64e6, true}, {256e6, false}, {1e9, false}}
+	return []proofStage{
+		{8e6, false}, {64e6, false},
+		{64e6, true}, {256e6, false}, {64e6, true}, {256e6, false}, {1e9, false},
+	}
 }
 
 // newProof begins a proof at the prices that the search settled on.
