@@ -113,10 +113,13 @@ func made(p *layout.Problem, st *state) []int {
 }
 
 // rounds is how many rounds are made at first, fewer when there are many boards.
-func (d *dual) rounds() int { return max(12, min(mostDualRounds, 8000/max(1, len(d.s.usable)))) }
+func (d *dual) rounds() int { return max(12, min(firstDualRounds, 8000/max(1, len(d.s.usable)))) }
 
 // mostDualRounds is how many rounds are made in all.
 const mostDualRounds = 80
+
+// firstDualRounds is how many are made before the search begins.
+const firstDualRounds = 30
 
 // round prices all boards once; it reports false when there is nothing more to
 // find.

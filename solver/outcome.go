@@ -61,7 +61,27 @@ func (s *search) state(plan *layout.Plan) bool {
 	if more, ok := s.fewBound(); ok && more <= plan.Totals.Cost && (plan.Totals.Bound == nil || more > *plan.Totals.Bound) {
 		plan.Totals.Bound = &more
 	}
+	if b := plan.Totals.Bound; b != nil {
+		if up := s.wholeCosts(*b); up <= plan.Totals.Cost {
+			plan.Totals.Bound = &up
+		}
+	}
 	return plan.Totals.Bound != nil
+}
+
+// wholeCosts rounds a bound up to the next cost that a plan can have: without
+// credit for offcuts costs are multiples of whatever divides those of all boards.
+func (s *search) wholeCosts(bound layout.Money) layout.Money {
+	var step layout.Money
+	for _, b := range s.usable {
+		for cost := s.p.Stock[b].Cost; cost != 0; {
+			step, cost = cost, step%cost
+		}
+	}
+	if s.p.Shop.OffcutCredit > 0 || step == 0 {
+		return bound
+	}
+	return (bound + step - 1) / step * step
 }
 
 // fewBound is what is proven of a job of few boards by going through their sets,
