@@ -28,7 +28,7 @@ func TestRandomJobs(t *testing.T) {
 }
 
 func solveVaried(t *testing.T, seed int64) {
-	p := jobs.Varied(jobs.Size{Boards: 1 + int(seed%4), Kinds: 1 + int(seed%5), Pieces: 5 + int(seed%20)}, seed)
+	p := jobs.Varied(jobs.Size{Boards: 1 + int(seed%3), Kinds: 1 + int(seed%4), Pieces: 4 + int(seed%12)}, seed)
 	plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 1 + int(seed%8)/7, Workers: 1})
 	if err != nil {
 		t.Fatalf("seed %d: %v", seed, err)
