@@ -40,6 +40,7 @@ type Board struct {
 	startOK []bool
 	endOK   []bool
 	measure *measure
+	bar     *bar // nil where the board is no bar
 }
 
 // piece is a part as this board sees it.
@@ -132,6 +133,7 @@ func (w *Board) makeReady(rows []int) {
 	w.setWholes()
 	w.setProfiles()
 	w.setCuts()
+	w.bar = w.newBar(rows)
 }
 
 // slants reports whether the board tapers.

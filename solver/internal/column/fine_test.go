@@ -7,8 +7,8 @@ import (
 	"sawbill/solver/internal/jobs"
 )
 
-// bar is a planed bar of 2400 by 40 mm, kerf 3 mm, and parts as wide as it.
-func bar(lengths ...layout.Length) (*layout.Problem, []Value) {
+// stickJob is a planed bar of 2400 by 40 mm, kerf 3 mm, and parts as wide as it.
+func stickJob(lengths ...layout.Length) (*layout.Problem, []Value) {
 	s := layout.DefaultShop(layout.Millimetres)
 	s.EndTrim, s.MinBlank, s.MinRipLength, s.OffcutCredit = 0, 0, 0, 0
 	const mm = layout.Millimetre
@@ -30,7 +30,7 @@ func bar(lengths ...layout.Length) (*layout.Problem, []Value) {
 // TestQuickMeetsMillimetres fills a bar to the last millimetre: 799 + 3 + 797 + 3 +
 // 798 = 2400. On a grid of 2 mm each of the three would take up to 1 mm more.
 func TestQuickMeetsMillimetres(t *testing.T) {
-	p, price := bar(799, 797, 798, 511, 613, 907, 1001)
+	p, price := stickJob(799, 797, 798, 511, 613, 907, 1001)
 	w := New(p, &p.Stock[0], Quick())
 	if w.exact() {
 		t.Fatal("the bar is small enough to try every position, and says nothing of the quick grid")

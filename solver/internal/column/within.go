@@ -17,8 +17,13 @@ type Cut struct {
 // Within looks for a good column that makes no more than limits of each part:
 // the best column for unlimited copies, its strips filled again one by one with
 // what is still wanted; and, up to rounds times, the same at lower prices for the
-// parts of which there were too many. It is not exact.
+// parts of which there were too many. It is not exact. A bar is filled with what is
+// wanted at once.
 func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
+	if w.bar != nil {
+		b.Runs++
+		return w.barCut(price, limits)
+	}
 	asked := make([]Value, len(price))
 	for i, v := range price {
 		if limits[i] > 0 {
@@ -54,6 +59,11 @@ type Priced struct {
 // Priced finds the best column for any number of copies, and the cut that is left
 // of it within limits.
 func (b *Bench) Priced(w *Board, price []Value, limits []int) Priced {
+	if w.bar != nil {
+		b.Runs++
+		best := w.barCut(price, w.bar.unlimited(len(price)))
+		return Priced{Value: best.gain(), Counts: best.Counts, Cut: w.barCut(price, limits)}
+	}
 	b.prepare(w, price)
 	n := len(b.best) - 1
 	if b.best[n] <= 0 {
