@@ -18,7 +18,7 @@ func Board(plan *layout.Plan, bp *layout.BoardPlan, o Options) ([]Page, error) {
 	if plan.Board(bp.Board) == nil {
 		return nil, fmt.Errorf("draw board %q: not cut by the plan", bp.Board)
 	}
-	work := steps.Of(plan, bp)
+	work := steps.OfIn(plan, bp, o.Order)
 	d := &boardSheet{
 		sheet: &sheet{types: newTypesetter(), paper: o.Paper, plan: plan},
 		words: words{plan.Problem.Shop}, shop: plan.Problem.Shop,

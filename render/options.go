@@ -1,5 +1,7 @@
 package render
 
+import "sawbill/layout/steps"
+
 // Paper is a sheet of paper, always used landscape.
 type Paper uint8
 
@@ -21,4 +23,6 @@ func (p Paper) size() (w, h float64) {
 // Lengths print in the units of the plan's shop.
 type Options struct {
 	Paper Paper
+	// Order is the order of work that the steps are numbered in.
+	Order steps.Order
 }

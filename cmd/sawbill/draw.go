@@ -14,14 +14,15 @@ func drawCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "draw",
 		Usage:     "draw a plan again, without planning",
-		UsageText: "sawbill draw --job DIR [--paper PAPER] [--units UNIT] [MARK...]",
+		UsageText: "sawbill draw --job DIR [--paper PAPER] [--units UNIT] [--by ORDER] [MARK...]",
 		ArgsUsage: "marks of boards",
-		Description: "The plan is checked first. Without marks all its boards are drawn, and DIR/job.png.\n\n" +
+		Description: "The plan is checked first. Without marks all its boards are drawn, DIR/job.png is,\n" +
+			"and the steps are written to DIR/steps.csv.\n\n" +
 			"   sawbill draw --job toolchest\n" +
 			"   sawbill draw --job toolchest --paper a4 E1 A2",
 		Flags: []cli.Flag{
 			&cli.PathFlag{Name: "job", Usage: "the folder `DIR` of the job"},
-			paperFlag(), unitsFlag(),
+			paperFlag(), unitsFlag(), byFlag(),
 		},
 		Action: runDraw,
 	}
@@ -31,7 +32,7 @@ func runDraw(c *cli.Context) error {
 	if err := checkWords(c, manyWords, "job"); err != nil {
 		return err
 	}
-	o, err := paperOf(c)
+	o, err := drawingOf(c)
 	if err != nil {
 		return err
 	}

@@ -14,8 +14,8 @@ import (
 	"sawbill/render"
 )
 
-// redraw draws a whole plan and removes what is left of the drawings of the
-// former one, if any: only files that its boards were drawn to.
+// redraw draws a whole plan, writes its steps, and removes what is left of the
+// drawings of the former one, if any: only files that its boards were drawn to.
 func (j job) redraw(c *cli.Context, former, plan *layout.Plan, o render.Options) error {
 	stale := j.drawn(former)
 	written, err := j.drawBoards(c, plan, eachBoard(plan), o)
@@ -30,7 +30,10 @@ func (j job) redraw(c *cli.Context, former, plan *layout.Plan, o render.Options)
 			return err
 		}
 	}
-	return j.drawJob(c, plan, o)
+	if err := j.drawJob(c, plan, o); err != nil {
+		return err
+	}
+	return j.writeSteps(c, plan, o.Order)
 }
 
 // drawJob draws the sheet that belongs to no board.

@@ -23,7 +23,7 @@ const house = "../.."
 func rooms() map[string][]string {
 	return map[string][]string{
 		"layout":       {},
-		"layout/files": {"layout"},
+		"layout/files": {"layout", "layout/steps"},
 		"layout/check": {"layout"},
 		"layout/steps": {"layout"},
 		"solver":       {"layout", "layout/check", "solver/internal/*"},

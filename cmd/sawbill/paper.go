@@ -13,6 +13,16 @@ func paperFlag() cli.Flag {
 	return &cli.StringFlag{Name: "paper", Value: "letter", Usage: "draw for sheets of `PAPER`: letter or a4"}
 }
 
+// drawingOf reads --paper and --by.
+func drawingOf(c *cli.Context) (render.Options, error) {
+	o, err := paperOf(c)
+	if err != nil {
+		return o, err
+	}
+	o.Order, err = orderOf(c)
+	return o, err
+}
+
 // paperOf reads --paper.
 func paperOf(c *cli.Context) (render.Options, error) {
 	switch strings.ToLower(c.String("paper")) {

@@ -11,7 +11,8 @@ func planCommand() *cli.Command {
 		Name:      "plan",
 		Usage:     "which boards to cut, and how: a plan and its drawings",
 		UsageText: "sawbill plan --stock FILE --bill FILE [--shop FILE] --job DIR [options]",
-		Description: "Writes DIR/plan.json, a drawing of each board to cut in DIR/boards and DIR/job.png.\n" +
+		Description: "Writes DIR/plan.json, the steps at the saw in DIR/steps.csv, a drawing of each board\n" +
+			"to cut in DIR/boards and DIR/job.png.\n" +
 			"A better plan for the same job that is there already is kept, and so is a better\n" +
 			"proof of how little another could cost. Ctrl-C ends the thinking; the best plan so\n" +
 			"far is written.\n\n" +
@@ -25,7 +26,7 @@ func planCommand() *cli.Command {
 			&cli.StringFlag{Name: "within", Value: "0%", Usage: "think no further once the cost is proven to be within `SHARE` of the least, such as 1%"},
 			&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too; the same rounds and seed give the same plan"},
 			&cli.Int64Flag{Name: "seed", Usage: "search in another order for each `N`"},
-			paperFlag(),
+			paperFlag(), byFlag(),
 		),
 		Action: runPlan,
 	}
@@ -35,7 +36,7 @@ func runPlan(c *cli.Context) error {
 	if err := checkWords(c, 0, "stock", "bill", "job"); err != nil {
 		return err
 	}
-	o, err := paperOf(c)
+	o, err := drawingOf(c)
 	if err != nil {
 		return err
 	}

@@ -104,7 +104,9 @@ func (d *divider) nameLeft(kid child) {
 	p := d.left
 	node := d.settle(kid.node, p)
 	if node.Part == "" || d.need(node) == p.thickness && node.Pieces() == 1 {
-		p = d.name(d.op, d.near, kid.span.Len(), node, p)
+		s := Step{Operation: d.op, From: d.near, Setting: kid.span.Len()}
+		d.tilt(&s, kid)
+		p = d.name(s, node, p)
 	}
 	d.out = append(d.out, held{node, p})
 	d.kids = nil

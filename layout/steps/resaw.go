@@ -93,4 +93,5 @@ func (r *resawer) layer() string {
 func (r *resawer) done(s *Step, p *piece) {
 	s.Off, s.OffSize, s.Show = p.id, p.sizeOn(layout.Through), r.node.Show
 	s.Part, s.Slices, s.OnEdge = r.node.Part, r.node.Slices, r.node.OnEdge
+	s.Oversize = r.oversize(r.problem.Part(r.node.Part))
 }

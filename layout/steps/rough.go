@@ -53,7 +53,7 @@ func (r *rougher) free(i int) piece {
 	switch gap := kid.span.Lo - lo; {
 	case i == 0 && gap == 0:
 		if len(kid.node.Children) == 0 && r.left.id != r.sheet.Name(kid.node) {
-			return r.name(r.op, r.near, r.span().Len(), kid.node, r.left)
+			return r.name(Step{Operation: r.op, From: r.near, Setting: r.span().Len()}, kid.node, r.left)
 		}
 		return r.left
 	case i > 0 || gap > r.kerf:

@@ -27,9 +27,14 @@ type Blank struct {
 	Truing           Truing
 }
 
-// Of is the work on one board of a plan. bp is one of plan.Boards.
-func Of(plan *layout.Plan, bp *layout.BoardPlan) *Sheet {
-	for _, s := range All(plan) {
+// Of is the work on one board of a plan, cut board by board. bp is one of
+// plan.Boards.
+func Of(plan *layout.Plan, bp *layout.BoardPlan) *Sheet { return OfIn(plan, bp, ByBoard) }
+
+// OfIn is the work on one board of a plan, numbered in an order of work. bp is one
+// of plan.Boards.
+func OfIn(plan *layout.Plan, bp *layout.BoardPlan, order Order) *Sheet {
+	for _, s := range AllIn(plan, order) {
 		if s.Plan.Board == bp.Board {
 			return s
 		}
@@ -39,21 +44,7 @@ func Of(plan *layout.Plan, bp *layout.BoardPlan) *Sheet {
 
 // All is the work of a whole job, board by board. The plan must have passed its
 // check.
-func All(plan *layout.Plan) []*Sheet {
-	var sheets []*Sheet
-	names := newNames(plan)
-	number, tally := 0, newTally(plan)
-	for i := range plan.Boards {
-		s := newSheet(plan, &plan.Boards[i], names)
-		for j := range s.Steps {
-			number++
-			s.Steps[j].Number = number
-			tally.count(&s.Steps[j])
-		}
-		sheets = append(sheets, s)
-	}
-	return sheets
-}
+func All(plan *layout.Plan) []*Sheet { return AllIn(plan, ByBoard) }
 
 func newSheet(plan *layout.Plan, bp *layout.BoardPlan, names *names) *Sheet {
 	s := &Sheet{Board: plan.Problem.Board(bp.Board), Plan: bp, names: names}

@@ -89,6 +89,9 @@ type Step struct {
 	Resawn   string
 	Count    Count
 	Cautions []Caution
+	// Oversize is the sentence that tells the finished size of a part that is cut
+	// with allowance; empty where it is cut to size.
+	Oversize string
 
 	// RestSize is the size of what lies beyond the kerf, waste or not; zero when
 	// nothing is left.

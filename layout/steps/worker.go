@@ -74,15 +74,17 @@ func (w *worker) comesOff(s *Step, node *layout.Node, p *piece) {
 	case node.Part != "":
 		p.id = names.finished(node)
 		s.Part, s.Slices, s.OnEdge = node.Part, node.Slices, node.OnEdge
+		s.Oversize = w.oversize(w.problem.Part(node.Part))
 	default:
 		p.id = names.finished(node)
 	}
 	s.Off = p.id
 }
 
-// name writes down that the piece in hand already is what node says.
-func (w *worker) name(op Operation, from From, setting layout.Length, node *layout.Node, p piece) piece {
-	s := Step{Operation: op, From: from, Setting: setting, NoCut: true}
+// name writes down, in place of a cut that s says, that the piece in hand already is
+// what node says.
+func (w *worker) name(s Step, node *layout.Node, p piece) piece {
+	s.NoCut = true
 	done := p
 	w.comesOff(&s, node, &done)
 	w.emit(s, p)
