@@ -197,7 +197,7 @@ func (b *Bench) boardOffcuts(i int) {
 
 func (b *Bench) boardOffcut(i int, x2 layout.Length, next int) {
 	w := b.w
-	clean := w.wood.CleanOffcut(layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()})
+	clean := w.wood.CleanOffcutIn(x2-w.x.at(i), layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()})
 	if w.shop.Keeps(clean) {
 		worth := w.measure.worth(clean.X1, clean.X2, clean.Y1, clean.Y2)
 		b.push(child{prev: i, a: i, x2: x2, kind: childOffcut}, next, worth)

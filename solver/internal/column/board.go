@@ -20,20 +20,25 @@ type Board struct {
 	near  layout.Length // lost to joint the reference edge
 	far   layout.Length // lost to joint the far edge
 	end   layout.Length // lost to square each end of a blank
-	grown []layout.Rect // the defects, with their clearance
+	grown []layout.Rect // the defects, with their clearance, as marked across
 	metal []layout.Rect // of these the metal
+
+	shifts []layout.Length // of a crooked board, by length of a blank in positions: how far the wood begins from y = 0
+	lieBy  []int           // by the same: the lie; nil where there is one
+	lies   []lie
+	// rippedLies is how many lies there are before those of pieces that were ripped
+	// rough, 0 where these lie as others do.
+	rippedLies int
 
 	rows    map[string]int // of the bill, by part name
 	classes []class
 	thicks  []thick
-	hitsOf  map[layout.Length][]set // by width, by y position
-	strips  []strip                 // heights that a strip may have, for every thickness
+	strips  []strip // heights that a strip may have, for every thickness
 	wholes  []whole
 
-	profiles  []profile
-	profileAt [][]int32 // by strip, by y position: the profile; -1 where none fits
-	byHeight  []int     // strips, lowest first
-	clearOf   []int32   // by strip: its profile where no defect meets it; -1 where there is none
+	profiles []profile
+	byHeight []int   // strips, lowest first
+	clearOf  []int32 // by strip: its profile where no defect meets it; -1 where there is none
 
 	starts  []int // where blanks may start, ascending
 	ends    []int // where blanks may end, ascending
@@ -50,7 +55,7 @@ type piece struct {
 	advance int // positions from the start of a piece to that of the next beside it
 	blockA  set // defects that it may not carry when face A shows
 	blockB  set
-	hitAt   []set // by y position: the defects that it meets across there
+	hitAt   [][]set // by lie, by y position: the defects that it meets across there
 }
 
 // class is the parts of one thickness and one length; a cell holds parts of one
@@ -62,7 +67,7 @@ type class struct {
 	pieces        []piece
 	zones         []zone
 	zoneAt        []int32         // by start position; -1 where the piece would leave the board
-	reach         []layout.Length // by start position: how far across the parts of a cell may reach
+	reach         []layout.Length // by start position: how far across the wood of a cell reaches
 	widths        []layout.Length // distinct widths, ascending
 }
 
@@ -125,8 +130,8 @@ func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, rows [
 
 // makeReady works out all that does not depend on prices.
 func (w *Board) makeReady(rows []int) {
-	w.hitsOf = map[layout.Length][]set{}
 	w.measure = newMeasure(w.shop, w.wood)
+	w.setLies()
 	w.setClasses(rows)
 	w.setZones()
 	w.setStrips()
@@ -139,28 +144,30 @@ func (w *Board) makeReady(rows []int) {
 // slants reports whether the board tapers.
 func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }
 
+// restricts reports whether trying every position is a restriction: offcuts under
+// a slanting edge are sought as one rectangle each, and how much wood warp takes
+// is no multiple of the grid.
+func (w *Board) restricts() bool {
+	b := w.wood
+	return w.measure.rate > 0 && (w.slants() || b.Crook > 0 || !b.Flat())
+}
+
 func (w *Board) setLosses() {
-	s, b := w.shop, w.wood
-	if b.Edges == layout.EdgesRough {
-		w.near, w.end = s.EdgeJoint, s.EndSquare
-	}
-	if b.Edges != layout.EdgesBoth {
-		w.far = s.EdgeJoint
-	}
-	w.top = b.FullWidth() - w.far
+	lost := w.shop.LossesOf(w.wood, w.wood.Frame())
+	w.near, w.far, w.end = lost.Near, lost.Far, lost.End
+	w.top = w.wood.FullWidth() - w.far
 }
 
 // fitting lists the rows of the bill that some blank of the board could hold by
 // size alone.
 func (w *Board) fitting() []int {
 	s := w.shop
-	avail := s.Available(w.wood)
 	longest := w.wood.Length - 2*s.EndTrim - 2*max(w.end, s.Snipe)
 	widest := w.top - w.near
 	var rows []int
 	for i := range w.problem.Bill {
 		part := &w.problem.Bill[i]
-		if w.problem.Allows(part, w.wood) && part.CutThickness(s) <= avail &&
+		if w.problem.Allows(part, w.wood) && part.CutThickness(s) <= w.thickest(part.CutLength(s), part.CutWidth(s)) &&
 			part.CutLength(s) <= longest && part.CutWidth(s) <= widest {
 			rows = append(rows, i)
 		}
@@ -173,7 +180,7 @@ func (w *Board) fitting() []int {
 func (w *Board) setGrid(rows []int) {
 	s, b := w.shop, w.wood
 	along := []layout.Length{s.CrosscutKerf, s.EndTrim, s.EndSquare, s.Snipe, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength, b.Length}
-	across := []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MinOffcutWidth, b.Width, b.TipWidth}
+	across := []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MinOffcutWidth, s.MachineWidth(), b.Width, b.TipWidth}
 	for _, g := range w.grown {
 		along = append(along, max(g.X1, -g.X1), g.X2)
 		across = append(across, max(g.Y1, -g.Y1), g.Y2)
@@ -251,28 +258,4 @@ func (w *Board) newPiece(row int) piece {
 // grade with either face showing.
 func (p *piece) blocked(along, across set) bool {
 	return meets3(p.blockA, along, across) && meets3(p.blockB, along, across)
-}
-
-// hits is the set of defects, grown, that meet a span across the board.
-func (w *Board) hits(across layout.Span) set {
-	s := newSet(len(w.grown))
-	for i, g := range w.grown {
-		if g.Across().Overlaps(across) {
-			s.add(i)
-		}
-	}
-	return s
-}
-
-// hitsAt is the defects that a piece of a width meets across, by y position.
-func (w *Board) hitsAt(width layout.Length) []set {
-	if hits, ok := w.hitsOf[width]; ok {
-		return hits
-	}
-	hits := make([]set, w.y.n+1)
-	for j := range hits {
-		hits[j] = w.hits(layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + width})
-	}
-	w.hitsOf[width] = hits
-	return hits
 }

@@ -1,6 +1,7 @@
 package column
 
 import (
+	"math"
 	"slices"
 
 	"sawbill/layout"
@@ -16,7 +17,6 @@ type brute struct {
 	b      *layout.Board
 	price  []Value
 	limits []int // nil: none
-	grown  []layout.Rect
 	L, W   int
 	strips map[stripAt]stripFronts // worked out already
 }
@@ -72,11 +72,45 @@ func (x *brute) join(into, f, g front) {
 func newBrute(p *layout.Problem, b *layout.Board, price []Value, limits []int) *brute {
 	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits, strips: map[stripAt]stripFronts{},
 		L: int(b.Length / unit), W: int(b.FullWidth() / unit)}
-	for _, d := range b.Defects {
-		c := p.Shop.Clearance[d.Kind]
-		x.grown = append(x.grown, d.Rect.Grow(c.Along, c.Across))
-	}
 	return x
+}
+
+// shift is how far the wood of a rough crosscut blank begins from y = 0, in
+// floating point, rounded up.
+func (x *brute) shift(blank layout.Length) layout.Length {
+	share := float64(blank) / float64(x.b.Length)
+	return layout.Length(math.Ceil(float64(x.b.Crook)*share*share - 1e-6))
+}
+
+// reach is where a defect is to be reckoned with, in a blank of a length.
+func (x *brute) reach(i int, blank layout.Length) layout.Rect {
+	d := x.b.Defects[i]
+	c := x.s.Clearance[d.Kind]
+	r := d.Rect.Grow(c.Along, c.Across)
+	r.Y2 += x.shift(blank)
+	return r
+}
+
+// available is what a trued node finishes to, rounded down.
+func (x *brute) available(r layout.Rect) layout.Length {
+	avail := float64(x.b.Thickness)
+	if x.b.Faces == layout.FacesRough {
+		avail -= 2 * float64(x.s.FaceSkim)
+	}
+	along, across := float64(r.Length())/float64(x.b.Length), float64(x.woodWidth(r))/float64(x.b.FullWidth())
+	avail -= float64(x.b.Bow)*along*along + float64(x.b.Cup)*across*across + float64(x.b.Twist)/2*along*across
+	return layout.Length(math.Floor(avail + 1e-6))
+}
+
+// woodWidth is how wide the machines meet a node.
+func (x *brute) woodWidth(r layout.Rect) layout.Length {
+	return min(r.Y2, max(x.b.Far(r.X1), x.b.Far(r.X2))) - r.Y1
+}
+
+// tooWide reports whether a node is wider than a machine takes.
+func (x *brute) tooWide(r layout.Rect) bool {
+	w := x.woodWidth(r)
+	return x.s.JointerWidth > 0 && w > x.s.JointerWidth || x.s.PlanerWidth > 0 && w > x.s.PlanerWidth
 }
 
 func mmRect(x1, x2, y1, y2 int) layout.Rect {
@@ -101,9 +135,10 @@ func (x *brute) sequence(lo, hi, kerf int, child func(i, j int) front) front {
 	return best[min(lo, len(best)-1)]
 }
 
-func (x *brute) metal(r layout.Rect) bool {
+// metal reports whether a rectangle meets metal, in a blank of a length.
+func (x *brute) metal(r layout.Rect, blank layout.Length) bool {
 	for i, d := range x.b.Defects {
-		if d.Kind == layout.Metal && x.grown[i].Overlaps(r) {
+		if d.Kind == layout.Metal && x.reach(i, blank).Overlaps(r) {
 			return true
 		}
 	}
@@ -114,10 +149,11 @@ func (x *brute) metal(r layout.Rect) bool {
 func (x *brute) best() front {
 	kerf := int(x.s.CrosscutKerf / unit)
 	return x.sequence(0, x.L, kerf, func(i, j int) front {
-		if i > 0 && x.metal(mmRect(max(0, i-kerf), i, 0, x.W)) || j < x.L && x.metal(mmRect(j, min(x.L, j+kerf), 0, x.W)) {
+		long := layout.Length(j-i) * unit
+		if i > 0 && x.metal(mmRect(max(0, i-kerf), i, 0, x.W), long) || j < x.L && x.metal(mmRect(j, min(x.L, j+kerf), 0, x.W), long) {
 			return nil
 		}
-		f := x.offcut(mmRect(i, j, 0, x.W))
+		f := x.offcut(mmRect(i, j, 0, x.W), long)
 		trim := int(x.s.EndTrim / unit)
 		if i >= trim && j <= x.L-trim {
 			f.merge(x.trued(mmRect(i, j, 0, x.W)))
@@ -127,17 +163,19 @@ func (x *brute) best() front {
 	})
 }
 
-func (x *brute) offcut(r layout.Rect) front {
+// offcut is the front of a leaf that is kept, in a rough crosscut blank of a length.
+func (x *brute) offcut(r layout.Rect, blank layout.Length) front {
 	f := front{}
 	clean := r
+	clean.Y1 = max(clean.Y1, x.shift(blank))
 	clean.Y2 = min(clean.Y2, x.b.Far(r.X1), x.b.Far(r.X2))
 	if clean.Length() < x.s.MinOffcutLength || clean.Width() < x.s.MinOffcutWidth || clean.Empty() || x.s.OffcutCredit == 0 {
 		return f
 	}
 	sound := 0
 	for i := clean.X1; i < clean.X2; i += unit {
-		for j := clean.Y1; j < clean.Y2; j += unit {
-			cell := layout.Rect{X1: i, X2: i + unit, Y1: j, Y2: min(j+unit, clean.Y2)}
+		for j := clean.Y1 / unit * unit; j < clean.Y2; j += unit {
+			cell := layout.Rect{X1: i, X2: i + unit, Y1: max(j, clean.Y1), Y2: min(j+unit, clean.Y2)}
 			if !slices.ContainsFunc(x.b.Defects, func(d layout.Defect) bool { return d.Rect.Overlaps(cell) }) {
 				sound += int(cell.Width())
 			}
@@ -156,11 +194,11 @@ func (x *brute) rough(i, j int) front {
 	}
 	kerf := int(x.s.RoughRipKerf / unit)
 	return x.sequence(0, x.W, kerf, func(k, l int) front {
-		if k > 0 && x.metal(mmRect(i, j, max(0, k-kerf), k)) || l < x.W && x.metal(mmRect(i, j, l, min(x.W, l+kerf))) {
+		r := mmRect(i, j, k, l)
+		if k > 0 && x.metal(mmRect(i, j, max(0, k-kerf), k), r.Length()) || l < x.W && x.metal(mmRect(i, j, l, min(x.W, l+kerf)), r.Length()) {
 			return nil
 		}
-		r := mmRect(i, j, k, l)
-		f := x.offcut(r)
+		f := x.offcut(r, r.Length())
 		f.merge(x.trued(r))
 		return f
 	})
@@ -169,28 +207,26 @@ func (x *brute) rough(i, j int) front {
 // trued is a trued node, for every set of thicknesses that it may hold.
 func (x *brute) trued(r layout.Rect) front {
 	f := front{}
-	if x.metal(r) {
+	if x.metal(r, r.Length()) || x.tooWide(r) {
 		return f
 	}
 	u := r
-	jointed := false
-	if r.Y1 > 0 || x.b.Edges == layout.EdgesRough {
+	u.Y1 = max(u.Y1, x.shift(r.Length()))
+	jointed, straight := false, x.b.Edges != layout.EdgesRough && x.b.Crook == 0
+	if r.Y1 > 0 || !straight {
 		u.Y1, jointed = u.Y1+x.s.EdgeJoint, true
 	}
 	if r.Y2 < x.b.FullWidth() || x.b.Edges != layout.EdgesBoth {
 		u.Y2, jointed = u.Y2-x.s.EdgeJoint, true
 	}
-	if x.b.Edges == layout.EdgesRough {
+	if !straight {
 		u.X1, u.X2 = u.X1+x.s.EndSquare, u.X2-x.s.EndSquare
 	}
 	if u.Empty() {
 		return f
 	}
 	fits := r.Length() >= x.s.MinBlank && (x.s.MaxBlank == 0 || r.Length() <= x.s.MaxBlank)
-	avail := x.b.Thickness
-	if x.b.Faces == layout.FacesRough {
-		avail -= 2 * x.s.FaceSkim
-	}
+	avail := x.available(r)
 	for _, planed := range x.thicknesses() {
 		asIs := x.b.Faces == layout.FacesPlaned && !jointed && planed == x.b.Thickness
 		if planed > avail || !fits && !asIs {
@@ -206,6 +242,15 @@ func (x *brute) trued(r layout.Rect) front {
 	return f
 }
 
+// from is where a strip at position i begins: an offcut along the near edge begins
+// where the wood does, between two positions.
+func (x *brute) from(i, lo int, near layout.Length) layout.Length {
+	if i == lo {
+		return near
+	}
+	return layout.Length(i) * unit
+}
+
 func (x *brute) thicknesses() []layout.Length {
 	var t []layout.Length
 	for i := range x.p.Bill {
@@ -219,7 +264,7 @@ func (x *brute) thicknesses() []layout.Length {
 // node rips a trued node planed to a thickness that at least one strip has.
 func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 	type state struct{ with, without front }
-	lo, hi, kerf := int(u.Y1/unit), int(u.Y2/unit), int(x.s.RipKerf/unit)
+	lo, hi, kerf := int((u.Y1+unit-1)/unit), int(u.Y2/unit), int(x.s.RipKerf/unit)
 	best := make([]state, hi+kerf+2)
 	for i := hi + kerf + 1; i >= lo; i-- {
 		best[i] = state{front{}, front{counts{}: 0}}
@@ -230,7 +275,7 @@ func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 		for j := i + 1; j <= hi; j++ {
 			strip := layout.Rect{X1: u.X1, X2: u.X2, Y1: layout.Length(i) * unit, Y2: layout.Length(j) * unit}
 			next := best[min(j+kerf, len(best)-1)]
-			off := x.offcut(strip)
+			off := x.offcut(layout.Rect{X1: u.X1, X2: u.X2, Y1: x.from(i, lo, u.Y1), Y2: strip.Y2}, r.Length())
 			x.join(best[i].with, off, next.with)
 			x.join(best[i].without, off, next.without)
 			for _, t := range x.thicknesses() {
@@ -280,7 +325,7 @@ func (x *brute) crosscut(r, strip layout.Rect, t layout.Length) (with, without f
 		for j := i + 1; j <= hi; j++ {
 			cell := layout.Rect{X1: layout.Length(i) * unit, X2: layout.Length(j) * unit, Y1: strip.Y1, Y2: strip.Y2}
 			next := best[min(j+kerf, len(best)-1)]
-			off := x.offcut(cell)
+			off := x.offcut(cell, r.Length())
 			x.join(best[i].with, off, next.with)
 			x.join(best[i].without, off, next.without)
 			if f := x.cell(r, cell, t); len(f) > 0 {
@@ -306,7 +351,7 @@ func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
 	kerf := int(x.s.RipKerf / unit)
 	g := x.sequence(int(cell.Y1/unit), int(cell.Y2/unit), kerf, func(i, j int) front {
 		piece := layout.Rect{X1: cell.X1, X2: cell.X2, Y1: layout.Length(i) * unit, Y2: layout.Length(j) * unit}
-		h := x.offcut(piece)
+		h := x.offcut(piece, r.Length())
 		h.merge(x.part(r, piece, t))
 		return h
 	})
@@ -320,7 +365,7 @@ func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
 func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
 	f := front{}
 	loss := layout.Length(0)
-	if x.b.Edges != layout.EdgesBoth {
+	if x.b.Edges != layout.EdgesBoth || r.Y2 < x.b.FullWidth() {
 		loss = x.s.EdgeJoint
 	}
 	far := min(x.b.Far(leaf.X1), x.b.Far(leaf.X2)) - loss
@@ -329,7 +374,7 @@ func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
 	}
 	for i := range x.p.Bill {
 		p := &x.p.Bill[i]
-		if p.Thickness != t || p.Length != leaf.Length() || p.Width != leaf.Width() || !x.sound(p, leaf) || x.price[i] <= 0 {
+		if p.Thickness != t || p.Length != leaf.Length() || p.Width != leaf.Width() || !x.sound(p, leaf, r.Length()) || x.price[i] <= 0 {
 			continue
 		}
 		var c counts
@@ -342,12 +387,12 @@ func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
 }
 
 // sound reports whether a part meets its grade with one face or the other
-// showing.
-func (x *brute) sound(p *layout.Part, leaf layout.Rect) bool {
+// showing, in a blank of a length.
+func (x *brute) sound(p *layout.Part, leaf layout.Rect, blank layout.Length) bool {
 	g := x.s.Grades[p.Grade]
 	good := func(show, back layout.Face) bool {
 		for i, d := range x.b.Defects {
-			if !x.grown[i].Overlaps(leaf) {
+			if !x.reach(i, blank).Overlaps(leaf) {
 				continue
 			}
 			if d.On(show) && !slices.Contains(g.Show, d.Kind) || d.On(back) && !slices.Contains(g.Back, d.Kind) {

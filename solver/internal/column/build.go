@@ -21,6 +21,7 @@ func (b *Bench) build(n int) *layout.Node {
 	for _, c := range children {
 		root.Children = append(root.Children, b.buildChild(c))
 	}
+	b.w.setShows(root)
 	return root
 }
 
@@ -108,9 +109,9 @@ func (b *Bench) layStrip(strip *layout.Node, be blankEnds, l lane) {
 // laid is the profile of a lane: that of the board where it is exact, otherwise
 // one of its own.
 func (b *Bench) laid(l lane) int {
-	id := int(b.w.profileAt[l.strip][l.j])
+	id := int(b.w.lies[l.lie].profileAt[l.strip][l.j])
 	if b.w.profiles[id].coarse {
-		b.own = b.w.newProfile(l.strip, l.j)
+		b.own = b.w.newProfile(l.lie, l.strip, l.j)
 		id = len(b.w.profiles)
 	}
 	b.setCells(id)
@@ -144,10 +145,10 @@ func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
 // topAt is the reach that the value of a cell was worked out with.
 func (b *Bench) topAt(id int, c *class, x int) layout.Length {
 	w, p := b.w, b.profile(id)
-	if b.cells[id].span == 1 || c.reach[x] >= w.y.at(p.at)+w.strips[p.strip].height {
+	if b.cells[id].span == 1 || c.reach[x]-p.far >= w.y.at(p.at)+w.strips[p.strip].height {
 		return w.top
 	}
-	return w.y.at(max(p.at, w.y.down(c.reach[x])))
+	return w.y.at(max(p.at, w.y.down(c.reach[x]-p.far)))
 }
 
 // stackNodes makes the parts and offcuts of a cell that is ripped again.
@@ -164,7 +165,7 @@ func (b *Bench) stackNodes(cell layout.Rect, p *profile, c *class, l lane, last 
 			node.Offcut = kept
 			node.Y2 = w.y.at(p.at+last) - w.shop.RipKerf + lift
 			if last == len(b.cell.from)-1 {
-				node.Y2 = min(w.y.at(p.at)+w.strips[p.strip].height, top+w.far) + lift
+				node.Y2 = min(w.y.at(p.at)+w.strips[p.strip].height, top+p.far) + lift
 			}
 			nodes = append(nodes, node)
 		case f.piece >= 0:
@@ -177,33 +178,4 @@ func (b *Bench) stackNodes(cell layout.Rect, p *profile, c *class, l lane, last 
 	}
 	slices.Reverse(nodes)
 	return nodes
-}
-
-// setPart makes a leaf a part and chooses the face that it shows, where only
-// one will do.
-func (w *Board) setPart(leaf *layout.Node, p *piece) {
-	leaf.Part = w.problem.Bill[p.row].Name
-	leaf.Show = w.showFace(leaf.Rect, p)
-}
-
-func (w *Board) showFace(r layout.Rect, p *piece) layout.Face {
-	hit := w.under(r)
-	switch {
-	case p.blockA.meets(hit):
-		return layout.FaceB
-	case p.blockB.meets(hit):
-		return layout.FaceA
-	}
-	return layout.Through
-}
-
-// under is the set of defects, grown, that meet a rectangle.
-func (w *Board) under(r layout.Rect) set {
-	hit := newSet(len(w.grown))
-	for i, g := range w.grown {
-		if g.Overlaps(r) {
-			hit.add(i)
-		}
-	}
-	return hit
 }

@@ -72,14 +72,14 @@ func (b *Bench) cellAt(id, i int, c *class, x int) Value {
 	cv, p := &b.cells[id], b.profile(id)
 	full := b.w.y.at(p.at) + b.w.strips[p.strip].height
 	if cv.span == 1 {
-		if p.slanted && c.reach[x] < full {
+		if p.slanted && c.reach[x]-p.far < full {
 			return none
 		}
 		return cv.zones[i][z]
 	}
 	k := cv.span - 1
-	if c.reach[x] < full {
-		k = min(max(0, b.w.y.down(c.reach[x])-p.at), cv.span-2)
+	if c.reach[x]-p.far < full {
+		k = min(max(0, b.w.y.down(c.reach[x]-p.far)-p.at), cv.span-2)
 	}
 	v := &cv.zones[i][int(z)*cv.span+k]
 	if *v == unknown {
@@ -154,7 +154,7 @@ func (b *Bench) cellStack(p *profile, c *class, z *zone, top layout.Length) (bes
 			if w.y.at(p.at+k)+q.width > y2 || v[k]+b.price[q.row] <= v[j] {
 				continue
 			}
-			if blocked && q.blocked(z.hit, q.hitAt[p.at+k]) {
+			if blocked && q.blocked(z.hit, q.hitAt[p.lie][p.at+k]) {
 				continue
 			}
 			v[j] = v[k] + b.price[q.row]
@@ -183,7 +183,7 @@ func (b *Bench) newCellKeep(p *profile, c *class, z *zone, top layout.Length) *c
 		return nil
 	}
 	x1 := w.x.at(z.at)
-	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, top+w.far)
+	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, top+p.far)
 	return &cellKeep{b: b, x1: x1, x2: x1 + c.length, y2: y2, at: p.at, most: none, behind: -1}
 }
 

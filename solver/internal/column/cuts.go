@@ -24,12 +24,6 @@ func (w *Board) setCuts() {
 	w.chooseCuts(w.candidates(), nil)
 }
 
-// metalIn reports whether a kerf right across the board would meet metal.
-func (w *Board) metalIn(along layout.Span) bool {
-	along.Lo, along.Hi = max(along.Lo, 0), min(along.Hi, w.wood.Length)
-	return slices.ContainsFunc(w.metal, func(m layout.Rect) bool { return m.Along().Overlaps(along) })
-}
-
 // first and last are the positions between which blanks lie.
 func (w *Board) first() int { return w.x.up(w.shop.EndTrim) }
 func (w *Board) last() int  { return w.x.down(w.wood.Length - w.shop.EndTrim) }
@@ -99,7 +93,7 @@ func (w *Board) chooseCuts(candidates []int, rng *rand.Rand) {
 		starts = spread(starts, most/2+1, rng)
 	}
 	starts = append(starts, spread(candidates, max(0, most-len(starts)), rng)...)
-	starts = append(starts, w.first())
+	starts = append(append(starts, w.shortStarts(rng)...), w.first())
 	slices.Sort(starts)
 	for _, s := range slices.Compact(starts) {
 		if w.startOK[s] {
@@ -124,11 +118,11 @@ func (w *Board) endsFor(starts []int) []int {
 }
 
 // spread takes n of the list: evenly, or by chance with rng.
-func spread(list []int, n int, rng *rand.Rand) []int {
+func spread[T any](list []T, n int, rng *rand.Rand) []T {
 	if len(list) <= n {
 		return slices.Clone(list)
 	}
-	taken := make([]int, 0, n)
+	taken := make([]T, 0, n)
 	for i := range n {
 		at := (2*i + 1) * len(list) / (2 * n)
 		if rng != nil {

@@ -16,13 +16,20 @@
 // Positions lie on a grid (grid.go). On the grid whose unit is the greatest
 // common divisor of all sizes, kerfs, trims and defect edges, with every start,
 // every end and every height allowed (Exact), the best column on the grid is the
-// best column, but for tapered boards, where it is a column of the best kind
-// that the grid holds. Quick allows fewer positions and a coarser grid; what it
+// best column, but for tapered and for warped boards that credit offcuts, where it is
+// a column of the best kind that the grid holds. Quick allows fewer positions and a coarser grid; what it
 // finds is valid, not proven best.
 //
 // Everything that does not depend on prices is worked out once, by New. What
 // blocks a strip depends only on the defects that it meets, so strips that meet
 // none, or the same ones in the same places, share one profile (profile.go).
+//
+// A board that is not flat or not straight gives more in short blanks. In what
+// thicknesses strips may be, depends on the length and the width of the trued piece
+// (thickness.go, mode.go); where the wood begins and how far defects may reach, on
+// the length of the blank (lie.go). Quick then tries blanks as short as thick parts
+// need them (cuts_short.go), and rough rips where machines or a cup ask for narrow
+// pieces (rough_lines.go).
 //
 // Where copies of parts are limited, Within finds a good column quickly, and
 // BestLimited (limited.go) the best: labels that count pieces run through the same

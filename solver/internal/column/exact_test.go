@@ -105,15 +105,15 @@ func checkColumn(t *testing.T, seed int64, p *layout.Problem, price []Value, c C
 	b := &p.Stock[0]
 	var sum Value
 	leaves := 0
-	for _, leaf := range c.Root.Leaves() {
+	c.Root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		switch {
 		case leaf.Part != "":
 			sum += price[slices.IndexFunc(p.Bill, func(q layout.Part) bool { return q.Name == leaf.Part })]
 		case leaf.Offcut != "":
-			sum += FromMoney(p.Shop.OffcutWorth(b, b.CleanOffcut(leaf.Rect)))
+			sum += FromMoney(p.Shop.OffcutWorth(b, b.CleanOffcutIn(blank.Length(), leaf.Rect)))
 			leaves++
 		}
-	}
+	})
 	if slack := Value(leaves) * (Cash + 2); sum > c.Value+slack || sum < c.Value-slack {
 		t.Errorf("seed %d: the tree is worth %d, the column says %d", seed, sum, c.Value)
 	}

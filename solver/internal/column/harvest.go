@@ -14,26 +14,44 @@ func (w *Board) harvest(root *layout.Node) {
 	if w.measure.rate == 0 {
 		return
 	}
-	w.harvestNode(root, false)
+	if len(root.Children) == 0 {
+		w.harvestNode(root, root, false)
+		return
+	}
+	for _, c := range root.Children {
+		w.harvestNode(c, c, false)
+	}
+	w.harvestGaps(root, root, false)
 }
 
-func (w *Board) harvestNode(n *layout.Node, trued bool) {
+// harvestNode does so for a node and all below it, in a rough crosscut blank.
+func (w *Board) harvestNode(n, blank *layout.Node, trued bool) {
 	trued = trued || n.Trued
 	if len(n.Children) == 0 {
-		if n.Part == "" && n.Offcut == "" && !n.Trued && w.keeps(n.Rect) {
+		if n.Part == "" && n.Offcut == "" && !n.Trued && w.keeps(n.Rect, blank.Length()) {
 			*n = layout.Node{Rect: n.Rect, Offcut: kept}
 		}
 		return
 	}
 	for _, c := range n.Children {
-		w.harvestNode(c, trued)
+		w.harvestNode(c, blank, trued)
 	}
+	w.harvestGaps(n, blank, trued)
+}
+
+// harvestGaps keeps what lies between the children of a node. What is crosscut from
+// the board is a blank of its own.
+func (w *Board) harvestGaps(n, blank *layout.Node, trued bool) {
 	inner := n.Rect
 	if n.Trued {
 		inner = w.shop.Usable(w.wood, n.Rect)
 	}
 	for _, gap := range gaps(inner, n, w.shop.Kerf(n.Cut, trued)) {
-		if w.keeps(gap) && (trued || w.kerfsClear(gap, n)) {
+		long := blank.Length()
+		if n == blank {
+			long = gap.Length()
+		}
+		if w.keeps(gap, long) && (trued || w.kerfsClear(gap, n)) {
 			n.Children = append(n.Children, &layout.Node{Rect: gap, Offcut: kept})
 		}
 	}
@@ -42,9 +60,10 @@ func (w *Board) harvestNode(n *layout.Node, trued bool) {
 	})
 }
 
-// keeps reports whether a rectangle would be an offcut worth keeping.
-func (w *Board) keeps(r layout.Rect) bool {
-	clean := w.wood.CleanOffcut(r)
+// keeps reports whether a rectangle would be an offcut worth keeping, in a rough
+// crosscut blank so long.
+func (w *Board) keeps(r layout.Rect, blank layout.Length) bool {
+	clean := w.wood.CleanOffcutIn(blank, r)
 	return w.shop.Keeps(clean) && w.shop.OffcutWorth(w.wood, clean) > 0
 }
 
@@ -59,7 +78,7 @@ func (w *Board) kerfsClear(r layout.Rect, parent *layout.Node) bool {
 		around = r.Grow(0, kerf)
 	}
 	around = around.Intersect(parent.Rect)
-	for _, m := range w.metal {
+	for _, m := range shifted(w.metal, w.wood.Shift(r.Length())) {
 		// Metal inside the piece itself may stay in an offcut; metal that
 		// reaches past its sides lies in a kerf.
 		if m.Overlaps(around) && (parent.Cut == layout.Crosscut && (m.X1 < r.X1 || m.X2 > r.X2) ||

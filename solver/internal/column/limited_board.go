@@ -135,7 +135,7 @@ func (s *limited) boardOffcuts(c *chain, i, n int) {
 
 func (s *limited) boardOffcut(c *chain, i, next int, x2 layout.Length) {
 	w := s.w
-	clean := w.wood.CleanOffcut(layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()})
+	clean := w.wood.CleanOffcutIn(x2-w.x.at(i), layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()})
 	if !w.shop.Keeps(clean) {
 		return
 	}

@@ -98,7 +98,7 @@ func (s *limited) stackChain(key cellKey) *chain {
 		lo := w.y.at(p.at+k) - w.y.at(p.at)
 		for i := range key.class.pieces {
 			q := &key.class.pieces[i]
-			if !s.wanted(q) || w.y.at(p.at)+lo+q.width > y2 || blocked && q.blocked(z.hit, q.hitAt[p.at+k]) {
+			if !s.wanted(q) || w.y.at(p.at)+lo+q.width > y2 || blocked && q.blocked(z.hit, q.hitAt[p.lie][p.at+k]) {
 				continue
 			}
 			a := s.partArc(q, lo, lo+q.width)
@@ -118,7 +118,7 @@ func (s *limited) stackOffcuts(c *chain, key cellKey, k, n int) {
 	x1 := w.x.at(key.class.zones[key.zone].at)
 	base := w.y.at(p.at)
 	lo := w.y.at(p.at + k)
-	top := min(base+w.strips[p.strip].height, key.top+w.far)
+	top := min(base+w.strips[p.strip].height, key.top+p.far)
 	offer := func(hi layout.Length, to int) {
 		if hi <= top && lo+w.shop.MinOffcutWidth <= hi {
 			c.step(offcutArc(lo-base, hi-base, w.measure.worth(x1, x1+key.class.length, lo, hi)), k, to)

@@ -28,6 +28,7 @@ func (s *limited) layBoard(l *label) *layout.Node {
 		}
 		root.Children = append(root.Children, child)
 	}
+	s.w.setShows(root)
 	return root
 }
 

@@ -7,14 +7,11 @@ import "sawbill/layout"
 // rips that hold a part of it.
 func (s *limited) node(t across, y1, y2 layout.Length, least Value) []*label {
 	w := s.w
-	near, top := w.shop.EdgeJoint, y2-w.shop.EdgeJoint
-	if y1 == 0 {
-		near = w.near
-	}
+	top := y2 - w.shop.EdgeJoint
 	if y2 == w.wood.FullWidth() {
 		top = w.top
 	}
-	first, n := w.y.up(y1+near), w.y.down(top+w.shop.RipKerf)
+	first, n := w.y.up(w.nearOf(t.be.a, t.be.ends[t.k], y1)), w.y.down(top+w.shop.RipKerf)
 	if n < first {
 		return nil
 	}
@@ -54,14 +51,14 @@ func (ns *nodeSteps) strips(j, layer int) {
 		return
 	}
 	for st := range w.strips {
-		id := w.profileAt[st][j]
+		id := ns.t.at[st][j]
 		if id < 0 || j+w.strips[st].advance > ns.n || !w.allows(ns.t.m, st) || ns.s.b.rows[id][ns.t.k] <= 0 {
 			continue
 		}
 		lo := w.y.at(j) - ns.y1
 		a := arc{
 			lo: lo, hi: lo + w.strips[st].height, bound: ns.s.b.rows[id][ns.t.k], source: ns.source(id),
-			anew: j > ns.c.first && w.profileAt[st][j-1] == id, strip: int32(st),
+			anew: j > ns.c.first && ns.t.at[st][j-1] == id, strip: int32(st),
 		}
 		to := j + w.strips[st].advance
 		ns.c.stepAcross(a, j, to, layer, layer)

@@ -135,14 +135,14 @@ func (s *limited) take(c Column) []int {
 // valueOf adds up a cut tree at some prices.
 func (w *Board) valueOf(root *layout.Node, price []Value) Value {
 	var sum Value
-	for _, leaf := range root.Leaves() {
+	root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		switch {
 		case leaf.Part != "":
 			sum += price[w.rows[leaf.Part]]
 		case leaf.Offcut != "":
-			r := w.wood.CleanOffcut(leaf.Rect)
+			r := w.wood.CleanOffcutIn(blank.Length(), leaf.Rect)
 			sum += w.measure.worth(r.X1, r.X2, r.Y1, r.Y2)
 		}
-	}
+	})
 	return sum
 }

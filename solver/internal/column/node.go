@@ -32,6 +32,7 @@ type across struct {
 	be     blankEnds
 	k      int
 	m      mode
+	at     [][]int32     // profiles, by strip, by y position
 	x1, x2 layout.Length // usable
 	clip   layout.Length // where the far edge begins to cut in
 	keeps  bool          // offcut strips are long enough
@@ -39,7 +40,7 @@ type across struct {
 
 func (b *Bench) newAcross(be blankEnds, k int, m mode) across {
 	w := b.w
-	t := across{be: be, k: k, m: m, x1: w.x.at(be.a) + w.end, x2: w.x.at(be.ends[k]) - w.end}
+	t := across{be: be, k: k, m: m, at: w.lies[w.lieIn(be.a, be.ends[k], m)].profileAt, x1: w.x.at(be.a) + w.end, x2: w.x.at(be.ends[k]) - w.end}
 	t.clip = w.wood.FarMin(layout.Span{Lo: t.x1, Hi: t.x2})
 	t.keeps = w.measure.rate > 0 && t.x2-t.x1 >= w.shop.MinOffcutLength
 	return t
@@ -48,12 +49,8 @@ func (b *Bench) newAcross(be blankEnds, k int, m mode) across {
 // nodeRun fills the rips of a trued node that starts at y1 across.
 func (b *Bench) nodeRun(t across, y1 layout.Length) {
 	w := b.w
-	near := w.shop.EdgeJoint
-	if y1 == 0 {
-		near = w.near
-	}
 	b.rough.node.y1 = y1
-	b.rough.node.j0 = w.y.up(y1 + near)
+	b.rough.node.j0 = w.y.up(w.nearOf(t.be.a, t.be.ends[t.k], y1))
 	n := w.y.up(w.top+w.shop.RipKerf) + 1
 	b.nodeReset(n, t.m)
 	node := &b.rough.node
@@ -103,7 +100,7 @@ func (b *Bench) nodeReset(n int, m mode) {
 func (b *Bench) nodePush(t across, layer, j int) {
 	w, node := b.w, &b.rough.node
 	for s := range w.strips {
-		id := w.profileAt[s][j]
+		id := t.at[s][j]
 		if id < 0 || !w.allows(t.m, s) || b.rows[id][t.k] <= 0 {
 			continue
 		}

@@ -14,8 +14,10 @@ import (
 type profile struct {
 	strip int
 	at    int
-	hit   set  // defects that it meets across
-	clear bool // it meets none
+	lie   int
+	far   layout.Length // lost to joint the far edge
+	hit   set           // defects that it meets across
+	clear bool          // it meets none
 	// coarse says that it stands for all strips that meet the same defects,
 	// wherever in the strip they lie: parts are then not stacked beside a defect.
 	coarse bool
@@ -124,27 +126,12 @@ func (w *Board) fewHeights(t *thick, widths []layout.Length) []layout.Length {
 func (w *Board) setProfiles() {
 	known := map[string]int32{}
 	w.clearOf = size(w.clearOf, len(w.strips), int32(-1))
-	w.profileAt = make([][]int32, len(w.strips))
+	for i := range w.lies {
+		w.lies[i].profileAt = make([][]int32, len(w.strips))
+	}
 	for s := range w.strips {
-		w.profileAt[s] = make([]int32, w.y.n+1)
-		for j := range w.profileAt[s] {
-			w.profileAt[s][j] = -1
-			if w.y.at(j)+w.strips[s].height > w.top {
-				continue
-			}
-			p := w.newProfile(s, j)
-			p.coarse = !w.exact() && !p.clear
-			key := w.profileKey(&p)
-			id, ok := known[key]
-			if !ok {
-				id = int32(len(w.profiles))
-				known[key] = id
-				w.profiles = append(w.profiles, p)
-				if p.clear && !p.slanted {
-					w.clearOf[s] = id
-				}
-			}
-			w.profileAt[s][j] = id
+		for i := range w.lies {
+			w.lies[i].profileAt[s] = w.profilesOf(i, s, known)
 		}
 		w.byHeight = append(w.byHeight, s)
 	}
@@ -153,12 +140,37 @@ func (w *Board) setProfiles() {
 	})
 }
 
-// newProfile describes the strip s at position j.
-func (w *Board) newProfile(s, j int) profile {
+// profilesOf finds the profile of a strip at every position, in blanks of one lie.
+func (w *Board) profilesOf(lie, s int, known map[string]int32) []int32 {
+	at := make([]int32, w.y.n+1)
+	for j := range at {
+		at[j] = -1
+		if w.y.at(j)+w.strips[s].height > w.top {
+			continue
+		}
+		p := w.newProfile(lie, s, j)
+		p.coarse = !w.exact() && !p.clear
+		key := w.profileKey(&p)
+		id, ok := known[key]
+		if !ok {
+			id = int32(len(w.profiles))
+			known[key] = id
+			w.profiles = append(w.profiles, p)
+			if p.clear && !p.slanted {
+				w.clearOf[s] = id
+			}
+		}
+		at[j] = id
+	}
+	return at
+}
+
+// newProfile describes the strip s at position j, in blanks of one lie.
+func (w *Board) newProfile(lie, s, j int) profile {
 	span := w.stripSpan(s, j)
-	p := profile{strip: s, at: j, hit: w.hits(span)}
+	p := profile{strip: s, at: j, lie: lie, far: w.far + w.lies[lie].ripped, hit: w.lies[lie].hits(span)}
 	p.clear = p.hit.empty()
-	p.slanted = w.slants() && span.Hi > min(w.wood.Width, w.wood.TipWidth)-w.far
+	p.slanted = w.slants() && span.Hi > min(w.wood.Width, w.wood.TipWidth)-p.far
 	if p.slanted && w.measure.rate > 0 {
 		p.lo, p.hi = w.below(span.Hi)
 	}
@@ -175,9 +187,10 @@ func (w *Board) profileKey(p *profile) string {
 	key := binary.AppendVarint(nil, int64(p.strip))
 	if p.slanted {
 		key = binary.AppendVarint(append(key, '/'), int64(p.at))
+		key = binary.AppendVarint(key, int64(p.far))
 	}
 	again := slices.ContainsFunc(w.thicks[w.strips[p.strip].thick].classes, func(c int) bool { return w.classes[c].again })
-	for i, g := range w.grown {
+	for i, g := range w.lies[p.lie].grown {
 		if !p.hit.has(i) {
 			continue
 		}

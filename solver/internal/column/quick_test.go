@@ -38,6 +38,41 @@ func TestQuickIsValid(t *testing.T) {
 	}
 }
 
+// TestQuickIsValidOnWarpedBoards does so for columns of boards that are not flat,
+// not straight or too wide for the machines, with and without limits.
+func TestQuickIsValidOnWarpedBoards(t *testing.T) {
+	cut := 0
+	for seed := range int64(60) {
+		p := jobs.Warped(jobs.Size{Boards: 3, Kinds: 8, Pieces: 60}, seed)
+		price := byVolume(p)
+		limits := make([]int, len(price))
+		for i := range p.Bill {
+			limits[i] = p.Bill[i].Quantity
+		}
+		bench := new(Bench)
+		for i := range p.Stock {
+			w := New(p, &p.Stock[i], Quick())
+			roots := []*layout.Node{bench.Within(w, price, limits, 2).Root}
+			if seed%6 == 0 {
+				limited, _ := bench.BestLimited(w, price, limits, 20_000)
+				roots = append(roots, limited.Root)
+			}
+			for _, root := range roots {
+				if root == nil || !holdsPart(root) {
+					continue
+				}
+				cut++
+				for _, v := range check.Plan(layout.Assemble(p, []layout.BoardCut{{Board: p.Stock[i].Mark, Root: root}})) {
+					t.Errorf("seed %d: %v", seed, v)
+				}
+			}
+		}
+	}
+	if cut < 120 {
+		t.Errorf("only %d columns hold a part", cut)
+	}
+}
+
 func BenchmarkQuick(b *testing.B) {
 	p := jobs.New(jobs.Size{Boards: 20, Kinds: 12, Pieces: 100}, 1)
 	price := byVolume(p)

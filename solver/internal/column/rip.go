@@ -26,7 +26,8 @@ const (
 // with an offcut along the reference edge, one along the far edge, or both.
 func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 	w := b.w
-	j0 := w.y.up(w.near)
+	near, at := w.nearOf(be.a, be.ends[k], 0), w.lieOf(be.a, be.ends[k]).profileAt
+	j0 := w.y.up(near)
 	n := w.y.up(w.top + w.shop.RipKerf)
 	if j0 > n {
 		return none, 0
@@ -42,7 +43,7 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 			v[j], from[j] = v[j-1], ripped{int32(j - 1), carriedStrip}
 		}
 		if edge != nil {
-			if s := edge.worth(w.near, w.y.at(j)-w.shop.RipKerf); s > v[j] {
+			if s := edge.worth(near, w.y.at(j)-w.shop.RipKerf); s > v[j] {
 				v[j], from[j] = s, ripped{int32(j0), offcutStrip}
 			}
 		}
@@ -60,8 +61,8 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 			continue // starting later gains nothing
 		}
 		for _, s := range b.tried {
-			id := w.profileAt[s][j]
-			if id < 0 || !rises && w.profileAt[s][j-1] == id || id == w.clearOf[s] && !b.useful[s] {
+			id := at[s][j]
+			if id < 0 || !rises && at[s][j-1] == id || id == w.clearOf[s] && !b.useful[s] {
 				continue
 			}
 			worth := b.rows[id][k]

@@ -32,18 +32,17 @@ const (
 	roughOffcut
 )
 
-// hasMetal reports whether a trued piece of the board would hold metal.
-func (w *Board) hasMetal(r layout.Rect) bool {
-	return slices.ContainsFunc(w.metal, func(m layout.Rect) bool { return m.Overlaps(r) })
-}
-
-// roughHelps reports whether ripping before truing could ever be worth more:
-// for the sake of offcuts, of metal, of several thicknesses, or because a rough
-// rip takes less than a rip.
+// roughHelps reports whether ripping before truing could be worth more for any
+// blank: for the sake of offcuts, of several thicknesses, or because a rough rip
+// takes less than a rip.
 func (w *Board) roughHelps() bool {
 	return w.cfg.RoughRips && (w.measure.rate > 0 || len(w.thicks) > 1 ||
 		w.shop.RoughRipKerf+2*w.shop.EdgeJoint < w.shop.RipKerf)
 }
+
+// trueable reports whether a crosscut piece of the board may go over the machines
+// as it is: it holds no metal and is not too wide.
+func (w *Board) trueable(piece layout.Rect) bool { return !w.tooWide(piece) && !w.hasMetal(piece) }
 
 // blank is the most that a crosscut piece of the board gives, from a to the
 // k-th end, and how.
@@ -51,15 +50,15 @@ func (b *Bench) blank(be blankEnds, k int) (best Value, how blankHow) {
 	w := b.w
 	best = none
 	whole := layout.Rect{X1: w.x.at(be.a), X2: w.x.at(be.ends[k]), Y1: 0, Y2: w.wood.FullWidth()}
-	metal := len(w.metal) > 0 && w.hasMetal(whole)
-	if !metal {
-		for _, m := range w.modes(be.a, be.ends[k], w.jointed()) {
+	fits := w.trueable(whole)
+	if fits {
+		for _, m := range w.modes(whole, w.jointed()) {
 			if v := b.full(be, k, m); v > best {
 				best, how = v, blankHow{m: m}
 			}
 		}
 	}
-	if metal || w.roughHelps() {
+	if !fits || w.roughHelps() || w.cupped(whole) {
 		if v := b.roughRun(be, k); v > best {
 			best, how = v, blankHow{rough: true}
 		}
@@ -105,28 +104,23 @@ func (b *Bench) roughRun(be blankEnds, k int) Value {
 	n := w.y.up(w.wood.FullWidth() + w.shop.RoughRipKerf)
 	b.rough.v = size(b.rough.v, n+1, 0)
 	b.rough.from = size(b.rough.from, n+1, roughStep{})
-	modes := w.modes(a, e, true)
+	lines := b.roughLines(be, k)
 	for j := 0; j <= n; j++ {
 		if j > 0 && b.rough.v[j-1] >= b.rough.v[j] {
 			b.rough.v[j], b.rough.from[j] = b.rough.v[j-1], roughStep{prev: j - 1}
 		}
-		if j > w.y.n || !w.roughStart(j) || j > 0 && !b.roughKerfOK(be, k, w.y.at(j)-w.shop.RoughRipKerf) {
+		if j > w.y.n || !lines.starts(j) || j > 0 && !b.roughKerfOK(be, k, w.y.at(j)-w.shop.RoughRipKerf) {
 			continue
 		}
-		b.roughOffcuts(be, k, j)
-		for _, m := range modes {
-			b.roughNodes(be, k, m, j)
-		}
+		y1 := w.y.at(j)
+		b.eachRoughOffcut(be, k, j, lines, func(y2 layout.Length, worth Value) {
+			b.roughPush(j, roughStep{y1: y1, y2: y2, kind: roughOffcut}, worth)
+		})
+		b.eachRoughNode(be, k, j, lines, func(t across, y2 layout.Length, v Value) {
+			b.roughPush(j, roughStep{y1: y1, y2: y2, kind: roughNode, m: t.m}, v)
+		})
 	}
 	return b.rough.v[n]
-}
-
-// roughKerfOK reports whether a rough rip whose kerf starts at y meets no metal.
-func (b *Bench) roughKerfOK(be blankEnds, k int, y layout.Length) bool {
-	w := b.w
-	return len(w.metal) == 0 || !w.hasMetal(layout.Rect{
-		X1: w.x.at(be.a), X2: w.x.at(be.ends[k]), Y1: max(0, y), Y2: min(y+w.shop.RoughRipKerf, w.wood.FullWidth()),
-	})
 }
 
 // roughPush offers a piece from y1 to y2, worth v more than what lies below j.
@@ -139,67 +133,73 @@ func (b *Bench) roughPush(j int, s roughStep, v Value) {
 	}
 }
 
-// roughStart reports whether a rough piece may start at position j: anywhere
-// where all positions are tried, otherwise at the reference edge and beyond
-// metal.
-func (w *Board) roughStart(j int) bool {
-	return w.exact() || j == 0 || slices.ContainsFunc(w.metal, func(m layout.Rect) bool {
-		return j == w.y.up(max(0, m.Y2)+w.shop.RoughRipKerf)
-	})
-}
-
-// roughEnds lists the positions across at which a rough piece from y1 may end: the
-// grid, or what lies just before metal, and the far edge.
-func (b *Bench) roughEnds(y1 layout.Length) []layout.Length {
-	w := b.w
-	var ends []layout.Length
-	if !w.exact() {
-		for _, m := range w.metal {
-			if y2 := w.y.at(max(0, w.y.down(m.Y1-w.shop.RoughRipKerf))); y2 > y1 {
-				ends = append(ends, y2)
-			}
-		}
-		slices.Sort(ends)
-		return append(slices.Compact(ends), w.wood.FullWidth())
-	}
-	for j := w.y.down(y1) + 1; j <= w.y.n; j++ {
-		ends = append(ends, w.y.at(j))
-	}
-	if full := w.wood.FullWidth(); len(ends) == 0 || ends[len(ends)-1] < full {
-		ends = append(ends, full)
-	}
-	return ends
-}
-
-func (b *Bench) roughOffcuts(be blankEnds, k, j int) {
+// eachRoughOffcut calls offer for the pieces that start at position j and are kept
+// as they are.
+func (b *Bench) eachRoughOffcut(be blankEnds, k, j int, lines *roughLines, offer func(y2 layout.Length, worth Value)) {
 	w := b.w
 	x1, x2, y1 := w.x.at(be.a), w.x.at(be.ends[k]), w.y.at(j)
 	if w.measure.rate == 0 || x2-x1 < w.shop.MinOffcutLength {
 		return
 	}
 	clip := w.wood.FarMin(layout.Span{Lo: x1, Hi: x2})
-	for _, y2 := range b.roughEnds(y1) {
-		if y2 > clip || y2-y1 < w.shop.MinOffcutWidth || y2 < w.wood.FullWidth() && !b.roughKerfOK(be, k, y2) {
-			continue
+	wood := max(y1, w.shiftOf(be.a, be.ends[k]))
+	for _, y2 := range lines.ends(y1) {
+		if y2 <= clip && y2-wood >= w.shop.MinOffcutWidth && (y2 == w.wood.FullWidth() || b.roughKerfOK(be, k, y2)) {
+			offer(y2, w.measure.worth(x1, x2, wood, y2))
 		}
-		b.roughPush(j, roughStep{y1: y1, y2: y2, kind: roughOffcut}, w.measure.worth(x1, x2, y1, y2))
 	}
 }
 
-func (b *Bench) roughNodes(be blankEnds, k int, m mode, j int) {
+// eachRoughNode calls offer for the trued nodes that start at position j and are
+// worth something, in every mode.
+func (b *Bench) eachRoughNode(be blankEnds, k, j int, lines *roughLines, offer func(t across, y2 layout.Length, v Value)) {
 	w := b.w
-	t := b.newAcross(be, k, m)
-	y1 := w.y.at(j)
-	b.nodeRun(t, y1)
-	for _, y2 := range b.roughEnds(y1) {
-		if w.hasMetal(layout.Rect{X1: w.x.at(be.a), X2: w.x.at(be.ends[k]), Y1: y1, Y2: y2}) {
-			return
-		}
-		if y2 < w.wood.FullWidth() && !b.roughKerfOK(be, k, y2) {
-			continue
-		}
-		if v, _ := b.nodeEnd(t, y2); v > 0 {
-			b.roughPush(j, roughStep{y1: y1, y2: y2, kind: roughNode, m: m}, v)
+	ends := b.roughNodeEnds(be, k, j, lines)
+	for _, m := range roughModes(ends) {
+		t := b.newAcross(be, k, m)
+		b.nodeRun(t, w.y.at(j))
+		for _, e := range ends {
+			if !slices.Contains(e.modes, m) {
+				continue
+			}
+			if v, _ := b.nodeEnd(t, e.y2); v > 0 {
+				offer(t, e.y2, v)
+			}
 		}
 	}
+}
+
+// roughEnd is where a trued node may end across, and in which modes.
+type roughEnd struct {
+	y2    layout.Length
+	modes []mode
+}
+
+// roughNodeEnds lists the ends of the trued nodes that start at position j.
+func (b *Bench) roughNodeEnds(be blankEnds, k, j int, lines *roughLines) []roughEnd {
+	w := b.w
+	r := layout.Rect{X1: w.x.at(be.a), X2: w.x.at(be.ends[k]), Y1: w.y.at(j)}
+	var ends []roughEnd
+	for _, r.Y2 = range lines.ends(r.Y1) {
+		if w.hasMetal(r) || w.tooWide(r) {
+			break
+		}
+		if r.Y2 == w.wood.FullWidth() || b.roughKerfOK(be, k, r.Y2) {
+			ends = append(ends, roughEnd{r.Y2, w.modes(r, true)})
+		}
+	}
+	return ends
+}
+
+// roughModes lists the modes of any of the ends.
+func roughModes(ends []roughEnd) []mode {
+	var all []mode
+	for _, e := range ends {
+		for _, m := range e.modes {
+			if !slices.Contains(all, m) {
+				all = append(all, m)
+			}
+		}
+	}
+	return all
 }

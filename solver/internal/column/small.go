@@ -41,7 +41,7 @@ func (w *Board) steps() int {
 		starts, blanks = 1, len(w.ends)
 	}
 	rips := (w.y.n + 1) * len(w.strips)
-	if len(w.metal) > 0 || w.roughHelps() {
+	if len(w.metal) > 0 || w.roughHelps() || w.ripsFirst() {
 		rips *= w.y.n + 1
 	}
 	pairs := len(w.starts) * len(w.ends) / 2

@@ -36,7 +36,7 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 				by = c.X1 - n.Children[i-1].X2 - w.shop.CrosscutKerf
 			}
 		}
-		if 0 < by && by < unit+moved && w.move(c, n.Cut, -by) {
+		if 0 < by && by < unit+moved && w.move(c, trued, n.Cut, -by) {
 			moved = by
 		} else {
 			moved = 0
@@ -45,19 +45,19 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 	}
 }
 
-// move shifts a node and all below it if its parts stay sound and on the board,
+// move shifts a node in a trued one and all below it if its parts stay sound and on the board,
 // and reports whether they do.
-func (w *Board) move(n *layout.Node, cut layout.Cut, by layout.Length) bool {
+func (w *Board) move(n, trued *layout.Node, cut layout.Cut, by layout.Length) bool {
 	shift(n, cut, by)
 	for _, leaf := range n.Leaves() {
-		if leaf.Part != "" && !w.holds(leaf) {
+		if leaf.Part != "" && !w.holds(leaf, trued.Rect) {
 			shift(n, cut, -by)
 			return false
 		}
 	}
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" {
-			leaf.Show = w.showFace(leaf.Rect, w.pieceOf(leaf))
+			leaf.Show = w.pieceOf(leaf).show(w.under(leaf.Rect, trued.Length()))
 		}
 	}
 	return true
@@ -73,21 +73,10 @@ func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
 	})
 }
 
-// holds reports whether the wood under a part leaf is sound enough for it.
-func (w *Board) holds(leaf *layout.Node) bool {
-	p, hit := w.pieceOf(leaf), w.under(leaf.Rect)
-	return leaf.Y2 <= w.wood.FarMin(leaf.Along())-w.far &&
+// holds reports whether the wood under a part leaf is sound enough for it, in a
+// trued node.
+func (w *Board) holds(leaf *layout.Node, trued layout.Rect) bool {
+	p, hit := w.pieceOf(leaf), w.under(leaf.Rect, trued.Length())
+	return leaf.Y2 <= w.wood.FarMin(leaf.Along())-w.shop.LossesOf(w.wood, trued).Far &&
 		!(p.blockA.meets(hit) && p.blockB.meets(hit))
-}
-
-func (w *Board) pieceOf(leaf *layout.Node) *piece {
-	row := w.rows[leaf.Part]
-	for i := range w.classes {
-		for k := range w.classes[i].pieces {
-			if p := &w.classes[i].pieces[k]; p.row == row {
-				return p
-			}
-		}
-	}
-	panic("column: a leaf is no part of this board: " + leaf.Part)
 }

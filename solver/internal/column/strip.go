@@ -120,7 +120,7 @@ func (b *Bench) linesOf(id int) []line {
 				continue
 			}
 			if p.slanted {
-				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height)
+				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height+p.far)
 			}
 		}
 		b.strip.lines = append(b.strip.lines, l)
@@ -128,8 +128,8 @@ func (b *Bench) linesOf(id int) []line {
 	return b.strip.lines
 }
 
-// underFar are the positions between which cells of a class may reach as far
-// across as y.
+// underFar are the positions between which the wood of cells of a class reaches as
+// far across as y.
 func (w *Board) underFar(c *class, y layout.Length) (lo, hi int) {
 	hi = w.x.n
 	for lo <= hi && c.reach[lo] < y {

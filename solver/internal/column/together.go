@@ -47,10 +47,10 @@ func NewTogether(boards []*Board, costs []Value, price, relaxed []Value, limits 
 }
 
 // Exact reports whether the columns that are gone through are all that can matter:
-// every position is tried, and no offcut lies under a slanting edge.
+// every position is tried, and no board restricts what is sought.
 func (t *Together) Exact() bool {
 	for _, s := range t.boards {
-		if !s.w.exact() || s.w.slants() && s.w.measure.rate > 0 {
+		if !s.w.exact() || s.w.restricts() {
 			return false
 		}
 	}

@@ -9,7 +9,7 @@ import (
 // lane is one rip of a trued node: a strip at position j, or an offcut strip.
 type lane struct {
 	strip  int // -1: an offcut
-	j      int
+	j, lie int
 	y1, y2 layout.Length
 }
 
@@ -38,19 +38,19 @@ func (b *Bench) pieces(be blankEnds, k int, how blankHow) []roughPiece {
 }
 
 func (b *Bench) ripTrace(be blankEnds, k, last int) []lane {
-	w := b.w
+	w, near := b.w, b.w.nearOf(be.a, be.ends[k], 0)
 	var lanes []lane
-	for j0 := w.y.up(w.near); last > j0; {
+	for j0 := w.y.up(near); last > j0; {
 		f := b.rip.from[last]
 		switch {
 		case f.strip == offcutStrip:
 			l := lane{strip: -1, y1: w.y.at(int(f.prev)), y2: w.top}
 			if last < len(b.rip.v)-1 {
-				l.y1, l.y2 = w.near, w.y.at(last)-w.shop.RipKerf
+				l.y1, l.y2 = near, w.y.at(last)-w.shop.RipKerf
 			}
 			lanes = append(lanes, l)
 		case f.strip >= 0:
-			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev)))
+			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev), w.lieIndex(be.a, be.ends[k])))
 		}
 		last = int(f.prev)
 	}
@@ -58,8 +58,8 @@ func (b *Bench) ripTrace(be blankEnds, k, last int) []lane {
 	return lanes
 }
 
-func (w *Board) newLane(strip, j int) lane {
-	return lane{strip: strip, j: j, y1: w.y.at(j), y2: w.y.at(j) + w.strips[strip].height}
+func (w *Board) newLane(strip, j, lie int) lane {
+	return lane{strip: strip, j: j, lie: lie, y1: w.y.at(j), y2: w.y.at(j) + w.strips[strip].height}
 }
 
 // nodeLanes runs a node from y1 to y2 again and tells its lanes.
@@ -84,7 +84,7 @@ func (b *Bench) nodeLanes(t across, y1, y2 layout.Length) []lane {
 		case f.strip == offcutStrip:
 			lanes = append(lanes, lane{strip: -1, y1: w.y.at(int(f.prev)), y2: w.y.at(last) - w.shop.RipKerf})
 		case f.strip >= 0:
-			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev)))
+			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev), w.lieIn(t.be.a, t.be.ends[t.k], t.m)))
 		}
 		last, layer = int(f.prev), f.layer
 	}

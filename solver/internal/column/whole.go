@@ -13,7 +13,7 @@ type whole struct {
 // setWholes lists the parts that may be a whole blank. Longer ones than these are
 // found among the blanks that are ripped.
 func (w *Board) setWholes() {
-	if w.near > 0 || w.far > 0 || w.end > 0 || w.shop.Snipe > 0 || w.slants() {
+	if w.near > 0 || w.far > 0 || w.end > 0 || w.shop.Snipe > 0 || w.slants() || w.wood.Crook > 0 || w.tooWide(w.wood.Frame()) {
 		return
 	}
 	for i := range w.classes {
@@ -32,6 +32,10 @@ func (w *Board) setWholes() {
 // maybeTrued reports whether a trued node of a length, planed to a thickness, is
 // of a length that the machines take or meets none of them.
 func (w *Board) maybeTrued(l layout.Length, jointed bool, thickness layout.Length) bool {
+	blank := layout.Rect{X2: l, Y2: w.wood.FullWidth()}
+	if w.availableIn(blank) < thickness {
+		return false
+	}
 	if w.machinesTake(l) {
 		return true
 	}
@@ -52,16 +56,11 @@ func (w *Board) wholesFrom(i int, offer func(c child, p *piece)) {
 	for _, h := range w.wholes {
 		x2 := w.x.at(i) + h.class.length
 		r := layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()}
-		if x2 > w.wood.Length-w.shop.EndTrim || w.hasMetal(r) || w.metalAfter(x2) || h.piece.blockedBy(w.under(r)) {
+		if x2 > w.wood.Length-w.shop.EndTrim || w.hasMetal(r) || w.metalAfter(x2) || h.piece.blockedBy(w.under(r, h.class.length)) {
 			continue
 		}
 		offer(child{prev: i, a: i, x2: x2, kind: childWhole, whole: h.piece}, h.piece)
 	}
-}
-
-// metalAfter reports whether the crosscut behind x would meet metal.
-func (w *Board) metalAfter(x layout.Length) bool {
-	return x < w.wood.Length && w.metalIn(layout.Span{Lo: x, Hi: x + w.shop.CrosscutKerf})
 }
 
 // blockedBy reports whether a piece that meets some defects fails its grade with

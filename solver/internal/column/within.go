@@ -174,11 +174,11 @@ func (w *Board) finish(root *layout.Node, price []Value) Cut {
 
 func (w *Board) worthOf(root *layout.Node) layout.Money {
 	var sum layout.Money
-	for _, leaf := range root.Leaves() {
+	root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		if leaf.Offcut != "" {
-			sum += w.shop.OffcutWorth(w.wood, w.wood.CleanOffcut(leaf.Rect))
+			sum += w.shop.OffcutWorth(w.wood, w.wood.CleanOffcutIn(blank.Length(), leaf.Rect))
 		}
-	}
+	})
 	return sum
 }
 

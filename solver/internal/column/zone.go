@@ -21,7 +21,7 @@ func (w *Board) setZones() {
 			if at+c.length > w.wood.Length {
 				continue
 			}
-			c.reach[j] = w.wood.FarMin(layout.Span{Lo: at, Hi: at + c.length}) - w.far
+			c.reach[j] = w.wood.FarMin(layout.Span{Lo: at, Hi: at + c.length})
 			hit, key := w.zoneKey(c, at)
 			z, ok := known[key]
 			if !ok {
