@@ -29,7 +29,7 @@ func example(t testing.TB, name string) *layout.Plan {
 	return plan
 }
 
-// drawAll draws every board of a plan and its job sheet.
+// drawAll draws every board of a plan, its job sheet and what else is in its booklet.
 func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string]Page {
 	t.Helper()
 	sheets := map[string]Page{}
@@ -47,6 +47,10 @@ func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string
 	}
 	pages, err := Job(plan, o)
 	add("job", pages, err)
+	book := newBooklet(plan, o)
+	add("cover", book.cover(), nil)
+	add("labels", book.labels(), nil)
+	add("sections", book.templates(), nil)
 	return sheets
 }
 

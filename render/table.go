@@ -1,5 +1,7 @@
 package render
 
+import "strings"
+
 // column is one column of a table: where it begins and how wide it may be.
 type column struct {
 	x, width float64
@@ -53,9 +55,29 @@ func (s *sheet) tableRow(cols []column, cells []string) *block {
 		if i == 0 {
 			look = strong()
 		}
+		if strings.HasPrefix(cells[i], tickCell) {
+			bottom = max(bottom, b.tickBoxes(strings.Count(cells[i], tickCell), c.x, base, c.width-2))
+			continue
+		}
 		bottom = max(bottom, b.lines(cells[i], c.x, base, c.width-2, look))
 	}
 	b.height = bottom + 1.6
 	b.line(Point{0, b.height}, Point{s.width(), b.height}, hairline)
 	return b
+}
+
+// tickCell is the text of a cell that is a box to tick; several boxes are so many of
+// it.
+const tickCell = "\u2610"
+
+// tickBoxes draws boxes to tick, in rows as wide as there is room, and gives the y
+// of the lowest baseline.
+func (b *block) tickBoxes(n int, x, base, width float64) float64 {
+	const step = tickSize + 1.6
+	across := max(1, int((width+1.6)/step))
+	for i := range n {
+		left, low := x+float64(i%across)*step, base+0.4+float64(i/across)*step
+		b.box(Box{left, low - tickSize, left + tickSize, low}, White, Black, middleLine)
+	}
+	return base + float64((n-1)/across)*step
 }

@@ -16,8 +16,8 @@ func drawCommand() *cli.Command {
 		Usage:     "draw a plan again, without planning",
 		UsageText: "sawbill draw --job DIR [--paper PAPER] [--units UNIT] [--by ORDER] [MARK...]",
 		ArgsUsage: "marks of boards",
-		Description: "The plan is checked first. Without marks all its boards are drawn, DIR/job.png is,\n" +
-			"and the steps are written to DIR/steps.csv.\n\n" +
+		Description: "The plan is checked first. Without marks all its boards are drawn, DIR/job.png and\n" +
+			"DIR/job.pdf too, and the steps are written to DIR/steps.csv.\n\n" +
 			"   sawbill draw --job toolchest\n" +
 			"   sawbill draw --job toolchest --paper a4 E1 A2",
 		Flags: []cli.Flag{

@@ -33,6 +33,9 @@ func (j job) redraw(c *cli.Context, former, plan *layout.Plan, o render.Options)
 	if err := j.drawJob(c, plan, o); err != nil {
 		return err
 	}
+	if err := j.writeBooklet(c, plan, o); err != nil {
+		return err
+	}
 	return j.writeSteps(c, plan, o.Order)
 }
 

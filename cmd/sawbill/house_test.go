@@ -70,6 +70,7 @@ func TestLibrariesStayInTheirRoom(t *testing.T) {
 		"encoding/csv":                      {"layout/files"},
 		"encoding/json":                     {"layout/files", "solver/internal/published"},
 		"github.com/fogleman/gg":            {"render"},
+		"github.com/go-pdf/fpdf":            {"render"},
 		"github.com/urfave/cli/v2":          {"cmd/sawbill"},
 		"github.com/schollz/progressbar/v3": {"cmd/sawbill"},
 	}

@@ -12,7 +12,7 @@ func planCommand() *cli.Command {
 		Usage:     "which boards to cut, and how: a plan and its drawings",
 		UsageText: "sawbill plan --stock FILE --bill FILE [--shop FILE] --job DIR [options]",
 		Description: "Writes DIR/plan.json, the steps at the saw in DIR/steps.csv, a drawing of each board\n" +
-			"to cut in DIR/boards and DIR/job.png.\n" +
+			"to cut in DIR/boards, DIR/job.png, and all paper of the job in DIR/job.pdf.\n" +
 			"A better plan for the same job that is there already is kept, and so is a better\n" +
 			"proof of how little another could cost. Ctrl-C ends the thinking; the best plan so\n" +
 			"far is written.\n\n" +

@@ -1,0 +1,131 @@
+package render
+
+import (
+	"bytes"
+	"regexp"
+	"strings"
+	"testing"
+	"time"
+
+	"sawbill/layout"
+	"sawbill/layout/steps"
+)
+
+// The booklet holds the sheets of every board and a label for every piece and
+// every offcut, and says every caution of its settings.
+func TestBookletHoldsAllPaperOfAJob(t *testing.T) {
+	for name, plan := range plans(t) {
+		for _, order := range []steps.Order{steps.ByBoard, steps.BySetup} {
+			pages, err := Booklet(plan, Options{Order: order})
+			if err != nil {
+				t.Fatal(err)
+			}
+			var all strings.Builder
+			for _, p := range pages {
+				all.WriteString(texts(p.Scene) + "\n")
+			}
+			book := newBooklet(plan, Options{Order: order})
+			labels := strings.NewReplacer("\n", "", " ", "").Replace(flat(book.labels())) // a long name takes two lines
+			for _, s := range steps.List(plan, order) {
+				for _, id := range []string{s.Offcut, nameOfPart(s)} {
+					if id = strings.ReplaceAll(id, " ", ""); !strings.Contains(labels, id) {
+						t.Errorf("%s by %s: no label for %s", name, order, id)
+					}
+				}
+			}
+			for i := range plan.Boards {
+				sheets, err := Board(plan, &plan.Boards[i], Options{Order: order})
+				if err != nil || !strings.Contains(all.String(), texts(sheets[0].Scene)) {
+					t.Errorf("%s: the sheets of %s are not in the booklet (%v)", name, plan.Boards[i].Board, err)
+				}
+			}
+		}
+	}
+}
+
+func nameOfPart(s *steps.Step) string {
+	if s.Part == "" {
+		return ""
+	}
+	return s.Off
+}
+
+func flat(pages []Page) string {
+	var all []string
+	for _, p := range pages {
+		all = append(all, texts(p.Scene))
+	}
+	return strings.Join(all, "\n")
+}
+
+// The settings name every step that cuts, once, with all its cautions.
+func TestSettingsCarryTheirCautions(t *testing.T) {
+	for name, plan := range plans(t) {
+		for _, order := range []steps.Order{steps.ByBoard, steps.BySetup} {
+			seen := map[int]bool{}
+			for _, run := range newBooklet(plan, Options{Order: order}).setupRuns() {
+				said := cautionsOf(run)
+				for _, s := range run {
+					if seen[s.Number] {
+						t.Errorf("%s: step %d twice", name, s.Number)
+					}
+					seen[s.Number] = true
+					for _, c := range s.Cautions {
+						if !strings.Contains(said, string(c)) {
+							t.Errorf("%s: step %d lacks %q", name, s.Number, c)
+						}
+					}
+				}
+			}
+			for _, s := range steps.List(plan, order) {
+				if !s.NoCut && !seen[s.Number] {
+					t.Errorf("%s: step %d is not listed", name, s.Number)
+				}
+			}
+		}
+	}
+}
+
+// A section has its true size: 2-3/8 in by 3/4 in are 60.325 mm by 19.05 mm.
+func TestSectionsHaveTheirTrueSize(t *testing.T) {
+	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}}
+	out := newBlock(newTypesetter())
+	b.template(out, template{width: 19 * layout.Inch / 8, thickness: 3 * layout.Inch / 4}, 0, 100)
+	var wood Box
+	for _, s := range out.Shapes {
+		wood = Box{s.Points[0].X, s.Points[0].Y, s.Points[2].X, s.Points[2].Y}
+	}
+	if w, h := wood.w(), wood.h(); abs(w-60.325) > 1e-6 || abs(h-19.05) > 1e-6 {
+		t.Errorf("the section is %f by %f mm", w, h)
+	}
+}
+
+func abs(x float64) float64 { return max(x, -x) }
+
+func TestPDFHasItsPagesAtTheirSize(t *testing.T) {
+	plan := example(t, "ash")
+	for _, c := range []struct {
+		paper Paper
+		box   string // in points
+	}{{Letter, "792.00 612.00"}, {A4, "841.89 595.28"}} {
+		pages, err := Booklet(plan, Options{Paper: c.paper})
+		if err != nil {
+			t.Fatal(err)
+		}
+		var file, again bytes.Buffer
+		made := time.Date(2026, 3, 1, 8, 0, 0, 0, time.UTC)
+		for _, w := range []*bytes.Buffer{&file, &again} {
+			if err := WritePDF(w, pages, made); err != nil {
+				t.Fatal(err)
+			}
+		}
+		if !bytes.HasPrefix(file.Bytes(), []byte("%PDF-1.")) || !bytes.Equal(file.Bytes(), again.Bytes()) {
+			t.Error("no PDF, or another one the second time")
+		}
+		boxes := regexp.MustCompile(`/Type /Page\n[^>]*?/MediaBox \[0 0 ([0-9. ]+)\]|/MediaBox \[0 0 ([0-9. ]+)\]`).FindAllStringSubmatch(file.String(), -1)
+		count := regexp.MustCompile(`/Count ([0-9]+)`).FindStringSubmatch(file.String())
+		if len(boxes) == 0 || !strings.Contains(boxes[0][0], c.box) || count == nil || count[1] != itoa(len(pages)) {
+			t.Errorf("boxes %q, count %q, want %d pages of %s", boxes[:min(1, len(boxes))], count, len(pages), c.box)
+		}
+	}
+}
