@@ -7,7 +7,7 @@ import (
 	"sawbill/layout"
 )
 
-// bar is a board without defects and taper that is too narrow for two strips, and
+// bar is a board without defects, taper and warp that is too narrow for two strips, and
 // all of whose parts have one section: a stick. What is cut from it is a row of
 // pieces in one long blank, a knapsack problem, which is solved for exact lengths
 // and limited copies by a list of the states that no other state dominates
@@ -31,27 +31,27 @@ type barState struct {
 	piece  int32 // index into rows
 }
 
-// newBar is nil for a board that is no bar. rows are those that the board may give.
-func (w *Board) newBar(rows []int) *bar {
+// newBar is nil for a board that is no bar. ways are those of the parts that the
+// board may give.
+func (w *Board) newBar(ways []way) *bar {
 	s := w.shop
-	if len(rows) == 0 || len(w.grown) > 0 || w.slants() {
+	if len(ways) == 0 || len(w.grown) > 0 || w.slants() || w.wood.Crook > 0 || !w.wood.Flat() || w.tooWide(w.wood.Frame()) {
 		return nil
 	}
-	first := &w.problem.Bill[rows[0]]
-	width := first.CutWidth(s)
+	first := &ways[0]
 	blank := w.wood.Length - 2*s.EndTrim
-	if 2*width+s.RipKerf <= w.top-w.near || !w.machinesTake(blank) || blank < s.MinRipLength {
+	if 2*first.width+s.RipKerf <= w.top-w.near || !w.machinesTake(blank) || blank < s.MinRipLength {
 		return nil
 	}
 	inset := max(w.end, s.Snipe)
-	q := &bar{start: s.EndTrim + inset, rows: rows}
+	q := &bar{start: s.EndTrim + inset}
 	q.room = w.wood.Length - 2*q.start + s.CrosscutKerf
-	for _, i := range rows {
-		part := &w.problem.Bill[i]
-		if part.CutWidth(s) != width || part.CutThickness(s) != first.CutThickness(s) || part.OnEdge || part.Resaw || part.Bevel != 0 {
+	for _, v := range ways {
+		if v.width != first.width || v.thickness != first.thickness || v.onEdge || v.layers > 1 || w.problem.Bill[v.row].Bevel != 0 {
 			return nil
 		}
-		q.size = append(q.size, part.CutLength(s)+s.CrosscutKerf)
+		q.rows = append(q.rows, v.row)
+		q.size = append(q.size, v.length+s.CrosscutKerf)
 	}
 	return q
 }

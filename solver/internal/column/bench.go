@@ -9,7 +9,8 @@ type Bench struct {
 	Runs int
 
 	w     *Board
-	price []Value // by row of the bill
+	worth []Value // of a leaf, by piece
+	caps  []int   // by row, the most layers of a leaf; nil: any number
 
 	cells  []cellValues // by profile
 	own    profile      // of the strip that is being laid

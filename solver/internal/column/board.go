@@ -31,6 +31,7 @@ type Board struct {
 	rippedLies int
 
 	rows    map[string]int // of the bill, by part name
+	pieces  []*piece       // by id
 	classes []class
 	thicks  []thick
 	strips  []strip // heights that a strip may have, for every thickness
@@ -48,10 +49,10 @@ type Board struct {
 	bar     *bar // nil where the board is no bar
 }
 
-// piece is a part as this board sees it.
+// piece is a way of a part as this board sees it.
 type piece struct {
-	row     int // in the bill
-	width   layout.Length
+	way
+	id      int // among all pieces of the board
 	advance int // positions from the start of a piece to that of the next beside it
 	blockA  set // defects that it may not carry when face A shows
 	blockB  set
@@ -102,14 +103,14 @@ func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 			return w
 		}
 	}
-	w, rows := newOnGrid(p, b, cfg)
-	w.makeReady(rows)
+	w, ways := newOnGrid(p, b, cfg)
+	w.makeReady(ways)
 	return w
 }
 
-// newOnGrid chooses the grid of a board and lists the rows of the bill that it
+// newOnGrid chooses the grid of a board and lists the ways of the parts that it
 // may give.
-func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, rows []int) {
+func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, ways []way) {
 	w = &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill))}
 	for i := range p.Bill {
 		w.rows[p.Bill[i].Name] = i
@@ -123,22 +124,22 @@ func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, rows [
 			w.metal = append(w.metal, g)
 		}
 	}
-	rows = w.fitting()
-	w.setGrid(rows)
-	return w, rows
+	ways = w.ways()
+	w.setGrid(ways)
+	return w, ways
 }
 
 // makeReady works out all that does not depend on prices.
-func (w *Board) makeReady(rows []int) {
+func (w *Board) makeReady(ways []way) {
 	w.measure = newMeasure(w.shop, w.wood)
 	w.setLies()
-	w.setClasses(rows)
+	w.setClasses(ways)
 	w.setZones()
 	w.setStrips()
 	w.setWholes()
 	w.setProfiles()
 	w.setCuts()
-	w.bar = w.newBar(rows)
+	w.bar = w.newBar(ways)
 }
 
 // slants reports whether the board tapers.
@@ -158,26 +159,9 @@ func (w *Board) setLosses() {
 	w.top = w.wood.FullWidth() - w.far
 }
 
-// fitting lists the rows of the bill that some blank of the board could hold by
-// size alone.
-func (w *Board) fitting() []int {
-	s := w.shop
-	longest := w.wood.Length - 2*s.EndTrim - 2*max(w.end, s.Snipe)
-	widest := w.top - w.near
-	var rows []int
-	for i := range w.problem.Bill {
-		part := &w.problem.Bill[i]
-		if w.problem.Allows(part, w.wood) && part.CutThickness(s) <= w.thickest(part.CutLength(s), part.CutWidth(s)) &&
-			part.CutLength(s) <= longest && part.CutWidth(s) <= widest {
-			rows = append(rows, i)
-		}
-	}
-	return rows
-}
-
 // setGrid chooses the units: the greatest common divisors of everything that a
 // position can be measured from, coarsened as the configuration says.
-func (w *Board) setGrid(rows []int) {
+func (w *Board) setGrid(ways []way) {
 	s, b := w.shop, w.wood
 	along := []layout.Length{s.CrosscutKerf, s.EndTrim, s.EndSquare, s.Snipe, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength, b.Length}
 	across := []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MinOffcutWidth, s.MachineWidth(), b.Width, b.TipWidth}
@@ -189,21 +173,21 @@ func (w *Board) setGrid(rows []int) {
 		along = append(along, d.Rect.X1, d.Rect.X2)
 		across = append(across, d.Rect.Y1, d.Rect.Y2)
 	}
-	for _, i := range rows {
-		along = append(along, w.problem.Bill[i].CutLength(s))
-		across = append(across, w.problem.Bill[i].CutWidth(s))
+	for _, v := range ways {
+		along = append(along, v.length)
+		across = append(across, v.width)
 	}
-	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(rows)))
-	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.mostY(rows)))
+	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(ways)))
+	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.mostY(ways)))
 }
 
-func (w *Board) setClasses(rows []int) {
-	for _, row := range rows {
-		part := &w.problem.Bill[row]
-		c := w.classOf(part.CutThickness(w.shop), part.CutLength(w.shop))
-		c.pieces = append(c.pieces, w.newPiece(row))
-		c.widths = append(c.widths, part.CutWidth(w.shop))
+func (w *Board) setClasses(ways []way) {
+	for _, v := range ways {
+		c := w.classOf(v.thickness, v.length)
+		c.pieces = append(c.pieces, w.newPiece(v))
+		c.widths = append(c.widths, v.width)
 	}
+	w.setPieces()
 	for i := range w.classes {
 		c := &w.classes[i]
 		c.widths = sorted(c.widths)
@@ -234,13 +218,11 @@ func (w *Board) setThick(thickness layout.Length, class int) {
 }
 
 // newPiece finds which defects a part may not carry, with either face showing.
-func (w *Board) newPiece(row int) piece {
-	part := &w.problem.Bill[row]
-	grade := w.shop.Grades[part.Grade]
-	width := part.CutWidth(w.shop)
+func (w *Board) newPiece(v way) piece {
+	grade := w.shop.Grades[w.problem.Bill[v.row].Grade]
 	p := piece{
-		row: row, width: width, advance: w.y.up(width + w.shop.RipKerf),
-		blockA: newSet(len(w.grown)), blockB: newSet(len(w.grown)), hitAt: w.hitsAt(width),
+		way: v, advance: w.y.up(v.width + w.shop.RipKerf),
+		blockA: newSet(len(w.grown)), blockB: newSet(len(w.grown)), hitAt: w.hitsAt(v.width),
 	}
 	for i, d := range w.wood.Defects {
 		show, back := slices.Contains(grade.Show, d.Kind), slices.Contains(grade.Back, d.Kind)

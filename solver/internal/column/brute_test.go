@@ -254,11 +254,37 @@ func (x *brute) from(i, lo int, near layout.Length) layout.Length {
 func (x *brute) thicknesses() []layout.Length {
 	var t []layout.Length
 	for i := range x.p.Bill {
-		if !slices.Contains(t, x.p.Bill[i].Thickness) {
-			t = append(t, x.p.Bill[i].Thickness)
+		for _, l := range x.lies(&x.p.Bill[i]) {
+			if !slices.Contains(t, l.need) {
+				t = append(t, l.need)
+			}
 		}
 	}
 	return t
+}
+
+// bruteLie is one way to cut a part: what it needs of thickness, how wide it is, how
+// many pieces it gives.
+type bruteLie struct {
+	need, width layout.Length
+	layers      int
+}
+
+// lies lists the ways to cut a part out of the board's thickness.
+func (x *brute) lies(p *layout.Part) []bruteLie {
+	layers := 1
+	if p.Resaw && p.Length >= x.s.MinBlank {
+		layers = int(x.b.Thickness / p.Thickness)
+	}
+	var lies []bruteLie
+	for n := layout.Length(1); n <= layout.Length(layers); n++ {
+		sawn := (n - 1) * (x.s.ResawKerf + 2*x.s.FaceSkim)
+		lies = append(lies, bruteLie{n*p.Thickness + sawn, p.Width, int(n)})
+		if p.OnEdge && n*p.Width+sawn <= x.b.Thickness {
+			lies = append(lies, bruteLie{n*p.Width + sawn, p.Thickness, int(n)})
+		}
+	}
+	return lies
 }
 
 // node rips a trued node planed to a thickness that at least one strip has.
@@ -344,7 +370,9 @@ func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
 	if !x.s.RipAgain || cell.Length() < x.s.MinRipLength {
 		return f
 	}
-	hasPart := slices.ContainsFunc(x.p.Bill, func(p layout.Part) bool { return p.Length == cell.Length() && p.Thickness == t })
+	hasPart := slices.ContainsFunc(x.p.Bill, func(p layout.Part) bool {
+		return p.Length == cell.Length() && slices.ContainsFunc(x.lies(&p), func(l bruteLie) bool { return l.need == t })
+	})
 	if !hasPart {
 		return f
 	}
@@ -374,14 +402,19 @@ func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
 	}
 	for i := range x.p.Bill {
 		p := &x.p.Bill[i]
-		if p.Thickness != t || p.Length != leaf.Length() || p.Width != leaf.Width() || !x.sound(p, leaf, r.Length()) || x.price[i] <= 0 {
+		if p.Length != leaf.Length() || !x.sound(p, leaf, r.Length()) || x.price[i] <= 0 {
 			continue
 		}
-		var c counts
-		if x.limits != nil {
-			c[i] = 1
+		for _, l := range x.lies(p) {
+			var c counts
+			if l.need != t || l.width != leaf.Width() || x.limits != nil && l.layers > x.limits[i] {
+				continue
+			}
+			if x.limits != nil {
+				c[i] = int8(l.layers)
+			}
+			f.add(c, Value(l.layers)*x.price[i])
 		}
-		f.add(c, x.price[i])
 	}
 	return f
 }

@@ -117,7 +117,7 @@ func (b *Bench) cellDirect(p *profile, c *class, z *zone, top layout.Length) (be
 	}
 	for i := range c.pieces {
 		q := &c.pieces[i]
-		if v := b.price[q.row]; q.width == height && v > best && v > 0 && !q.blocked(z.hit, p.hit) {
+		if v := b.worth[q.id]; q.width == height && v > best && v > 0 && !q.blocked(z.hit, p.hit) {
 			best, piece = v, i
 		}
 	}
@@ -151,13 +151,13 @@ func (b *Bench) cellStack(p *profile, c *class, z *zone, top layout.Length) (bes
 		for i := range c.pieces {
 			q := &c.pieces[i]
 			j := k + q.advance
-			if w.y.at(p.at+k)+q.width > y2 || v[k]+b.price[q.row] <= v[j] {
+			if w.y.at(p.at+k)+q.width > y2 || v[k]+b.worth[q.id] <= v[j] {
 				continue
 			}
 			if blocked && q.blocked(z.hit, q.hitAt[p.lie][p.at+k]) {
 				continue
 			}
-			v[j] = v[k] + b.price[q.row]
+			v[j] = v[k] + b.worth[q.id]
 			b.cell.from[j] = placed{int32(k), int32(i)}
 		}
 	}

@@ -108,7 +108,7 @@ func checkColumn(t *testing.T, seed int64, p *layout.Problem, price []Value, c C
 	c.Root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		switch {
 		case leaf.Part != "":
-			sum += price[slices.IndexFunc(p.Bill, func(q layout.Part) bool { return q.Name == leaf.Part })]
+			sum += Value(leaf.Pieces()) * price[slices.IndexFunc(p.Bill, func(q layout.Part) bool { return q.Name == leaf.Part })]
 		case leaf.Offcut != "":
 			sum += FromMoney(p.Shop.OffcutWorth(b, b.CleanOffcutIn(blank.Length(), leaf.Rect)))
 			leaves++

@@ -25,7 +25,7 @@ func (b *Bench) fillStrip(strip *layout.Node, be blankEnds, l lane) {
 	var best *layout.Node
 	var most Value = none
 	for range fillTries {
-		b.price = asked
+		b.setWorth(asked, f.left)
 		try := &layout.Node{Rect: strip.Rect}
 		b.layStrip(try, be, l)
 		counts := w.countParts(try)
@@ -53,8 +53,8 @@ func (f *filling) worth(counts []int) Value {
 // others.
 func (w *Board) cutSurplus(n *layout.Node, left []int) {
 	if n.Part != "" {
-		if row := w.rows[n.Part]; left[row] > 0 {
-			left[row]--
+		if row := w.rows[n.Part]; left[row] >= n.Pieces() {
+			left[row] -= n.Pieces()
 		} else {
 			*n = layout.Node{Rect: n.Rect}
 		}
@@ -64,9 +64,21 @@ func (w *Board) cutSurplus(n *layout.Node, left []int) {
 	}
 }
 
+// setWorth works out what the leaves of every piece are worth. Leaves of more layers
+// than caps are not wanted.
+func (b *Bench) setWorth(price []Value, caps []int) {
+	b.worth = room(b.worth, len(b.w.pieces))
+	for i, q := range b.w.pieces {
+		b.worth[i] = Value(q.layers) * price[q.row]
+		if caps != nil && q.layers > caps[q.row] {
+			b.worth[i] = 0
+		}
+	}
+}
+
 // setPrices works out the cells of every profile at some prices.
 func (b *Bench) setPrices(price []Value) {
-	b.price = price
+	b.setWorth(price, b.caps)
 	for id := range b.w.profiles {
 		b.setCells(id)
 	}

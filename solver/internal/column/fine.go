@@ -25,30 +25,28 @@ func finer(positions, stepsEach int) int {
 
 // mostX and mostY are the most positions that the grid of a board may have; 0
 // means any number.
-func (w *Board) mostX(rows []int) int {
-	return finer(w.cfg.MostX, w.guessStrips(rows)*(1+len(w.grown))*len(rows))
+func (w *Board) mostX(ways []way) int {
+	return finer(w.cfg.MostX, w.guessStrips(ways)*(1+len(w.grown))*len(ways))
 }
 
-func (w *Board) mostY(rows []int) int {
-	return finer(w.cfg.MostY, w.guessStrips(rows)*usualEnds)
+func (w *Board) mostY(ways []way) int {
+	return finer(w.cfg.MostY, w.guessStrips(ways)*usualEnds)
 }
 
 // guessStrips is about how many heights strips will have: the widths of the parts
 // and of pairs that can be ripped out of one strip.
-func (w *Board) guessStrips(rows []int) int {
+func (w *Board) guessStrips(ways []way) int {
 	type height struct{ thick, width layout.Length }
 	heights := map[height]bool{}
-	for _, i := range rows {
-		p := &w.problem.Bill[i]
-		heights[height{p.CutThickness(w.shop), p.CutWidth(w.shop)}] = true
-		if !w.shop.RipAgain || p.CutLength(w.shop) < w.shop.MinRipLength {
+	for _, p := range ways {
+		heights[height{p.thickness, p.width}] = true
+		if !w.shop.RipAgain || p.length < w.shop.MinRipLength {
 			continue
 		}
-		for _, k := range rows {
-			q := &w.problem.Bill[k]
-			both := p.CutWidth(w.shop) + w.shop.RipKerf + q.CutWidth(w.shop)
-			if q.CutLength(w.shop) == p.CutLength(w.shop) && q.CutThickness(w.shop) == p.CutThickness(w.shop) && both <= w.top-w.near {
-				heights[height{p.CutThickness(w.shop), both}] = true
+		for _, q := range ways {
+			both := p.width + w.shop.RipKerf + q.width
+			if q.length == p.length && q.thickness == p.thickness && both <= w.top-w.near {
+				heights[height{p.thickness, both}] = true
 			}
 		}
 	}

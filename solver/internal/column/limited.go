@@ -43,7 +43,7 @@ type limited struct {
 	ledger *ledger
 	cells  map[cellKey]frontFrom
 	strips map[stripKey]frontFrom
-	parts  []*source // by row
+	parts  []*source // by piece
 
 	*effort
 }
@@ -55,7 +55,7 @@ func newLimited(b *Bench, w *Board, price []Value, limits []int, most int) *limi
 		binding: make([]bool, n), critical: make([]bool, n), step: 1,
 	}
 	for i := range price {
-		s.limits[i] = w.mostOf(&w.problem.Bill[i])
+		s.limits[i] = w.mostOf(i)
 		if limits != nil && limits[i] >= 0 && limits[i] < s.limits[i] {
 			s.limits[i], s.binding[i] = limits[i], true
 		}
@@ -69,10 +69,22 @@ func newLimited(b *Bench, w *Board, price []Value, limits []int, most int) *limi
 	return s
 }
 
-// mostOf is the most pieces of a part that the area of the board allows.
-func (w *Board) mostOf(p *layout.Part) int {
+// mostOf is the most pieces of a row of the bill that the area of the board allows.
+func (w *Board) mostOf(row int) int {
 	area := float64(w.wood.Length) * float64(w.wood.FullWidth())
-	return int(area/(float64(p.CutLength(w.shop))*float64(p.CutWidth(w.shop)))) + 1
+	return int(area/w.areaOf(row)) + 1
+}
+
+// areaOf is the least area that a piece of a row of the bill takes; more than the
+// board has where it gives none.
+func (w *Board) areaOf(row int) float64 {
+	least := 2 * float64(w.wood.Length) * float64(w.wood.FullWidth())
+	for _, p := range w.pieces {
+		if p.row == row {
+			least = min(least, float64(p.length)*float64(p.width)/float64(p.layers))
+		}
+	}
+	return least
 }
 
 // commonStep is the greatest common divisor of the prices.
@@ -130,7 +142,7 @@ func (s *limited) labels(guess Value) ([]*label, bool) {
 		return nil, false
 	}
 	s.cells, s.strips = map[cellKey]frontFrom{}, map[stripKey]frontFrom{}
-	s.parts = make([]*source, len(s.price))
+	s.parts = make([]*source, len(s.w.pieces))
 	labels := s.boardChain().run(s, guess-s.offset)
 	return labels, !s.spent()
 }

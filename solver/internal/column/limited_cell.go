@@ -60,21 +60,22 @@ func (s *limited) directChain(key cellKey) *chain {
 	return c
 }
 
-// wanted reports whether a part may be made at all.
-func (s *limited) wanted(q *piece) bool { return s.relaxed[q.row] > 0 }
+// wanted reports whether a leaf may be cut at all.
+func (s *limited) wanted(q *piece) bool { return s.relaxed[q.row] > 0 && q.layers <= s.limits[q.row] }
 
 // partArc is a step over one part.
 func (s *limited) partArc(q *piece, lo, hi layout.Length) arc {
-	return arc{lo: lo, hi: hi, piece: q, bound: s.relaxed[q.row], source: s.partSource(q), anew: true}
+	return arc{lo: lo, hi: hi, piece: q, bound: Value(q.layers) * s.relaxed[q.row], source: s.partSource(q), anew: true}
 }
 
 func (s *limited) partSource(q *piece) *source {
-	if s.parts[q.row] == nil {
-		s.parts[q.row] = sourceOf(&label{
-			value: s.price[q.row], rest: s.relaxed[q.row], made: s.ledger.one[q.row], parts: true,
+	if s.parts[q.id] == nil {
+		n := Value(q.layers)
+		s.parts[q.id] = sourceOf(&label{
+			value: n * s.price[q.row], rest: n * s.relaxed[q.row], made: s.ledger.one[q.row].times(q.layers), parts: true,
 		})
 	}
-	return s.parts[q.row]
+	return s.parts[q.id]
 }
 
 // offcutArc is a step over an offcut.

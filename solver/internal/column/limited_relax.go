@@ -50,8 +50,7 @@ func (s *limited) byArea() []float64 {
 	area := make([]float64, len(s.price))
 	order := make([]int, 0, len(s.price))
 	for i := range s.price {
-		p := &s.w.problem.Bill[i]
-		area[i] = float64(p.CutLength(s.w.shop)) * float64(p.CutWidth(s.w.shop))
+		area[i] = s.w.areaOf(i)
 		if s.price[i] > 0 {
 			order = append(order, i)
 		}
@@ -138,7 +137,7 @@ func (w *Board) valueOf(root *layout.Node, price []Value) Value {
 	root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		switch {
 		case leaf.Part != "":
-			sum += price[w.rows[leaf.Part]]
+			sum += Value(leaf.Pieces()) * price[w.rows[leaf.Part]]
 		case leaf.Offcut != "":
 			r := w.wood.CleanOffcutIn(blank.Length(), leaf.Rect)
 			sum += w.measure.worth(r.X1, r.X2, r.Y1, r.Y2)

@@ -66,3 +66,11 @@ func (l *ledger) under(t, u *tally) bool {
 func (t *tally) plus(u *tally) tally {
 	return tally{t[0] + u[0], t[1] + u[1], t[2] + u[2], t[3] + u[3]}
 }
+
+// times is so many of what t counts.
+func (t tally) times(n int) tally {
+	for i := range t {
+		t[i] *= uint64(n)
+	}
+	return t
+}

@@ -62,7 +62,7 @@ func checkLimits(t *testing.T, seed int64, p *layout.Problem, c Column, limits [
 	}
 	made := map[string]int{}
 	for _, leaf := range c.Root.Leaves() {
-		made[leaf.Part]++
+		made[leaf.Part] += leaf.Pieces()
 	}
 	for i := range p.Bill {
 		if n := made[p.Bill[i].Name]; n > limits[i] {

@@ -3,7 +3,12 @@ package column
 import "sawbill/layout"
 
 // setPart makes a leaf a part. Which face it shows is set once the tree is whole.
-func (w *Board) setPart(leaf *layout.Node, p *piece) { leaf.Part = w.problem.Bill[p.row].Name }
+func (w *Board) setPart(leaf *layout.Node, p *piece) {
+	leaf.Part, leaf.OnEdge = w.problem.Bill[p.row].Name, p.onEdge
+	if p.layers > 1 {
+		leaf.Layers = p.layers
+	}
+}
 
 // setShows chooses for every part of a cut tree the face that it shows, where only
 // one will do.
@@ -40,17 +45,4 @@ func (w *Board) under(r layout.Rect, blank layout.Length) set {
 		}
 	}
 	return hit
-}
-
-// pieceOf is the part of the bill that a leaf is, as this board sees it.
-func (w *Board) pieceOf(leaf *layout.Node) *piece {
-	row := w.rows[leaf.Part]
-	for i := range w.classes {
-		for k := range w.classes[i].pieces {
-			if p := &w.classes[i].pieces[k]; p.row == row {
-				return p
-			}
-		}
-	}
-	panic("column: a leaf is no part of this board: " + leaf.Part)
 }

@@ -37,7 +37,7 @@ func (w *Board) shrinkBlank(n *layout.Node) {
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" {
 			reach = max(reach, leaf.X2)
-			thicks[w.problem.Bill[w.rows[leaf.Part]].CutThickness(w.shop)] = true
+			thicks[w.needOf(leaf)] = true
 		}
 	}
 	if reach == 0 {

@@ -14,11 +14,11 @@ const mostExactGrid = 60_000
 // NewExact makes a board ready for trying every position. It is nil where one
 // pricing would take more than most steps, of some five nanoseconds each.
 func NewExact(p *layout.Problem, b *layout.Board, most int) *Board {
-	w, rows := newOnGrid(p, b, Exact())
+	w, ways := newOnGrid(p, b, Exact())
 	if w.x.n*w.y.n > mostExactGrid {
 		return nil
 	}
-	w.makeReady(rows)
+	w.makeReady(ways)
 	if w.steps() > most {
 		return nil
 	}

@@ -208,7 +208,7 @@ func (t *Together) ready() bool {
 func (s *limited) ready(relaxed []Value, l *ledger) {
 	s.relaxed, s.ledger = relaxed, l
 	s.cells, s.strips = map[cellKey]frontFrom{}, map[stripKey]frontFrom{}
-	s.parts = make([]*source, len(s.price))
+	s.parts = make([]*source, len(s.w.pieces))
 	s.b.Best(s.w, relaxed)
 	s.b.setPrices(relaxed)
 	s.filled = -1

@@ -70,7 +70,7 @@ func (p *piece) blockedBy(hit set) bool { return p.blockA.meets(hit) && p.blockB
 // boardWholes offers the whole blanks that start at position i.
 func (b *Bench) boardWholes(i int) {
 	b.w.wholesFrom(i, func(c child, p *piece) {
-		b.push(c, b.w.x.up(c.x2+b.w.shop.CrosscutKerf), b.price[p.row])
+		b.push(c, b.w.x.up(c.x2+b.w.shop.CrosscutKerf), b.worth[p.id])
 	})
 }
 
@@ -88,10 +88,10 @@ func (s *limited) boardWholes(c *chain, i int) {
 // buildWhole makes a node a part, if it is still wanted.
 func (b *Bench) buildWhole(node *layout.Node, p *piece) {
 	if b.fill != nil {
-		if b.fill.left[p.row] == 0 {
+		if b.fill.left[p.row] < p.layers {
 			return
 		}
-		b.fill.left[p.row]--
+		b.fill.left[p.row] -= p.layers
 	}
 	b.w.setWhole(node, p)
 }

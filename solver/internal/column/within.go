@@ -30,6 +30,8 @@ func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
 			asked[i] = v
 		}
 	}
+	b.caps = limits
+	defer func() { b.caps = nil }()
 	var best Cut
 	for range rounds {
 		b.prepare(w, asked)
@@ -141,7 +143,7 @@ func (w *Board) setThickness(n *layout.Node) {
 	n.Thickness = 0
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" {
-			n.Thickness = max(n.Thickness, w.problem.Bill[w.rows[leaf.Part]].CutThickness(w.shop))
+			n.Thickness = max(n.Thickness, w.needOf(leaf))
 		}
 	}
 }
@@ -186,7 +188,7 @@ func (w *Board) countParts(root *layout.Node) []int {
 	counts := make([]int, len(w.problem.Bill))
 	root.Walk(func(n *layout.Node) {
 		if n.Part != "" {
-			counts[w.rows[n.Part]]++
+			counts[w.rows[n.Part]] += n.Pieces()
 		}
 	})
 	return counts

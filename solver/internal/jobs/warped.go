@@ -7,8 +7,8 @@ import (
 )
 
 // Warped is Varied with most boards bowed, crooked, cupped or twisted by chance,
-// the thicker ones for parts that they give only in short blanks, and with machines
-// that some boards are too wide for.
+// with machines that some boards are too wide for, and with thick parts, parts that
+// may stand on edge and thin ones that may be resawn.
 func Warped(size Size, seed int64) *layout.Problem {
 	p := Varied(size, seed)
 	rng := rand.New(rand.NewSource(seed + 2))
@@ -26,8 +26,14 @@ func Warped(size Size, seed int64) *layout.Problem {
 		b.Bow, b.Crook, b.Cup, b.Twist = gap(16), gap(16), gap(8), gap(12)
 	}
 	for i := range p.Bill {
-		if rng.Intn(4) == 0 {
-			p.Bill[i].Thickness = []layout.Length{layout.Inch, 3 * layout.Inch / 2, 7 * layout.Inch / 4}[rng.Intn(3)]
+		part := &p.Bill[i]
+		switch rng.Intn(8) {
+		case 0, 1:
+			part.Thickness = []layout.Length{layout.Inch, 3 * layout.Inch / 2, 7 * layout.Inch / 4}[rng.Intn(3)]
+		case 2:
+			part.OnEdge = true
+		case 3, 4:
+			part.Resaw, part.Thickness = true, layout.Length(1+rng.Intn(3))*layout.Inch/8
 		}
 	}
 	return p
