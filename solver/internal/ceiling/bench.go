@@ -2,8 +2,6 @@ package ceiling
 
 import (
 	"slices"
-
-	"sawbill/layout"
 )
 
 // Bench is where one goroutine bounds boards: scratch that is used again from
@@ -14,12 +12,14 @@ type Bench struct {
 
 	rows   []row
 	plain  []plain   // by height of every lane
-	offers [][]offer // by position across
-	starts map[layout.Length]*start
+	offers [][]offer // by position across at which they end
+	starts []*start  // in order along
+	chains []chain
 
 	worth    []Value // of the cells of a strip, by class and zone
 	column   []Value // a stack across
-	v        []Value // along a strip, or across a blank
+	v        []Value // along a strip
+	up       []Value // across a blank
 	from     []taken
 	plainAt  []Value   // by plain strip, what it is worth in the blank at hand
 	rowAt    []Value   // by row, the same; unknown where it was not laid from this start
@@ -29,7 +29,8 @@ type Bench struct {
 	mem32    []int32
 	mem64    []Value
 
-	work int // steps made for the bound at hand
+	work, most int // steps made for the bound at hand, and how many may be
+	stop       func() bool
 }
 
 // row is strips that are worth the same at the prices at hand, wherever a blank
@@ -38,6 +39,7 @@ type row struct {
 	lane    *lane
 	cells   []cells
 	offcuts offcuts // nil where it keeps none
+	first   int     // the first position across at which a strip of it ends
 }
 
 // cells is what a class gives in a row.
@@ -47,14 +49,12 @@ type cells struct {
 	worth   []Value // by zone
 }
 
-// offer is a strip that may start at a position across: it takes so many
-// positions. What it is worth is known in steps, each no more than the one
+// offer is a strip from a position across to the one of which it is an offer. What it is worth is known in steps, each no more than the one
 // before: as if nothing were in its way, and then by rows: as the best of the
 // strips that meet the same marks; as the best of those near by; by itself.
 type offer struct {
-	lo    int
-	plain int32
-	rows  []int32 // none where nothing is in its way
+	from, plain int32
+	rows        [3]int32 // none32 behind the last; none where nothing is in its way
 }
 
 const none32 = -1
@@ -68,19 +68,40 @@ func size[T any](s []T, n int, v T) []T {
 	return s
 }
 
-// prepare works out what everything up to a cell is worth.
-func (b *Bench) prepare(w *Board, price []Value) {
+// ends reports whether the work is used up, or it is time to stop.
+func (b *Bench) ends() bool { return b.work >= b.most || b.stopped() }
+
+func (b *Bench) stopped() bool { return b.stop != nil && b.stop() }
+
+// prepare works out what everything up to a cell is worth; it reports false when
+// it was stopped.
+func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.w, b.price = w, price
 	b.rows, b.plain = b.rows[:0], b.plain[:0]
-	b.offers = make([][]offer, w.y.n+1)
-	b.starts = map[layout.Length]*start{}
+	b.offers = make([][]offer, b.top()+1)
+	b.starts, b.chains = b.starts[:0], b.chains[:0]
 	b.mem32, b.mem64 = nil, nil
 	b.work = 0
 	for i := range w.lanes {
 		b.addLane(&w.lanes[i])
 	}
+	b.setFirst()
+	return !b.stopped()
+}
+
+// setFirst finds where the strips of every row end first.
+func (b *Bench) setFirst() {
+	for i := range b.rows {
+		b.rows[i].first = len(b.offers)
+	}
 	for j := range b.offers {
-		slices.SortStableFunc(b.offers[j], func(p, q offer) int { return p.lo - q.lo })
+		for _, o := range b.offers[j] {
+			for _, r := range o.rows {
+				if r >= 0 {
+					b.rows[r].first = min(b.rows[r].first, j)
+				}
+			}
+		}
 	}
 }
 

@@ -1,15 +1,23 @@
 package ceiling
 
-import "sawbill/layout"
+import (
+	"slices"
 
-// unknown stands for a row that was not laid from the start at hand.
-const unknown = none - 1
+	"sawbill/layout"
+)
 
-// start is where a blank starts: the strips laid from there so far.
+// unknown stands for a row of which nothing is known in the blank at hand, unread
+// for one that was laid but not read there.
+const (
+	unknown = none - 1
+	unread  = none - 2
+)
+
+// start is where a blank starts, and the rows that were laid from there or from an
+// earlier start: by row the chain, or none32.
 type start struct {
-	a      layout.Length
-	laid   []int32 // rows, in the order in which they were needed
-	chains []chain
+	a    layout.Length
+	laid []int32
 }
 
 // taken says how a state across a blank was reached: from a position, by an
@@ -21,42 +29,62 @@ type taken struct{ prev, offer int32 }
 //
 //	V[j] = max(V[j-1], V[j-lo] + a strip, V[k] + an offcut between k and j).
 //
-// Afterwards the strips of the best way are looked at more closely; known is true
-// when nothing was left to look at, otherwise the next time may give less.
-func (b *Bench) blank(a, e layout.Length) (most Value, known bool) {
+// The strips of the best way are looked at more closely, and the best way is
+// sought anew, until nothing is left to look at; then known is true. It ends
+// earlier when the blank is worth no more than enough, or the work is used up.
+func (b *Bench) blank(a, e layout.Length, enough Value) (most Value, known bool) {
 	s := b.startAt(a)
-	b.plainAt = size(b.plainAt, len(b.plain), none)
+	b.plainAt = room(b.plainAt, len(b.plain))
 	for i := range b.plain {
 		b.plainAt[i] = b.plain[i].in(b.w, a, e)
 	}
-	b.rowAt = size(b.rowAt, len(b.rows), unknown)
-	for i, r := range s.laid {
-		b.rowAt[r] = b.in(&s.chains[i], &b.rows[r], e)
+	b.rowAt = size(b.rowAt, len(b.rows), unread)
+	b.work += len(b.plain) + len(b.rows)/8
+	kinds := b.newBlankOffcuts(a, e)
+	for from := 0; ; {
+		var last int
+		most, last = b.across(s, e, kinds, from)
+		if most <= enough || b.ends() {
+			return most, false
+		}
+		if from = b.lookCloser(s, e, last); from == len(b.up) {
+			return most, true
+		}
 	}
-	b.work += len(b.plain) + len(b.rows)/4 + 4*len(s.laid)
-	most, last := b.across(a, e)
-	return most, !b.lookCloser(s, e, last)
 }
 
+// startAt is the start at a. What was laid from the start before it holds there,
+// too: a strip that starts earlier is worth no less.
 func (b *Bench) startAt(a layout.Length) *start {
-	s, ok := b.starts[a]
+	i, ok := slices.BinarySearchFunc(b.starts, a, func(s *start, a layout.Length) int { return int(min(max(s.a-a, -1), 1)) })
 	if !ok {
-		s = &start{a: a}
-		b.starts[a] = s
+		b.starts = slices.Insert(b.starts, i, &start{a: a, laid: size[int32](nil, len(b.rows), none32)})
+	}
+	s := b.starts[i]
+	if i > 0 {
+		for r, c := range b.starts[i-1].laid {
+			if c >= 0 && (s.laid[r] < 0 || b.chains[s.laid[r]].a < b.chains[c].a) {
+				s.laid[r] = c
+			}
+		}
 	}
 	return s
 }
 
-// across fills the programme; last is the state that the best way ends in.
-func (b *Bench) across(a, e layout.Length) (best Value, last int) {
-	w := b.w
-	first, n := w.y.down(w.near), w.y.down(w.wood.FullWidth()+max(w.stripKerf, w.restKerf))
-	b.v = size(b.v, n+2, Value(0))
-	b.from = size(b.from, n+2, taken{-1, none32})
-	v := b.v
-	kinds := b.newBlankOffcuts(a, e)
-	for j := 0; j <= n; j++ {
-		if j > 0 && v[j-1] >= v[j] {
+// across fills the programme from a position on; last is the state that the best
+// way ends in.
+func (b *Bench) across(s *start, e layout.Length, kinds []blankOffcuts, begin int) (best Value, last int) {
+	n := b.top()
+	if begin == 0 {
+		b.up, b.from = size(b.up, n+1, Value(0)), size(b.from, n+1, taken{-1, none32})
+	}
+	for k := range kinds {
+		kinds[k].reset()
+	}
+	v := b.up
+	for j := begin; j <= n; j++ {
+		v[j], b.from[j] = 0, taken{-1, none32}
+		if j > 0 {
 			v[j], b.from[j] = v[j-1], taken{int32(j - 1), none32}
 		}
 		for k := range kinds {
@@ -64,9 +92,7 @@ func (b *Bench) across(a, e layout.Length) (best Value, last int) {
 				v[j], b.from[j] = s, taken{int32(at), none32}
 			}
 		}
-		if j >= first && j <= w.y.n {
-			b.strips(j)
-		}
+		b.strips(s, e, j)
 	}
 	best, last = v[n], n
 	for k := range kinds {
@@ -77,68 +103,109 @@ func (b *Bench) across(a, e layout.Length) (best Value, last int) {
 	return best, last
 }
 
-// strips offers the strips that start at position j.
-func (b *Bench) strips(j int) {
-	v, best := b.v, Value(0)
-	b.work += len(b.offers[j])
-	for i := range b.offers[j] {
-		o := &b.offers[j][i]
+// top is the last position across: behind the far edge.
+func (b *Bench) top() int {
+	w := b.w
+	return w.y.down(w.wood.FullWidth() + max(w.stripKerf, w.restKerf))
+}
+
+// strips offers the strips that end at position j.
+func (b *Bench) strips(s *start, e layout.Length, j int) {
+	v, best, from := b.up, b.up[j], int32(none32)
+	offers := b.offers[j]
+	b.work += len(offers) / 2
+	for i := range offers {
+		o := &offers[i]
+		before := v[o.from]
 		worth := b.plainAt[o.plain]
-		if worth <= best {
+		if before+worth <= best {
 			continue
 		}
-		if len(o.rows) > 0 {
-			if worth = b.worthOf(o, worth); worth <= best {
+		if o.rows[0] >= 0 {
+			if worth = b.worthOf(s, e, o); before+worth <= best {
 				continue
 			}
 		}
-		best = worth
-		if to := min(j+o.lo, len(v)-2); v[j]+worth > v[to] {
-			v[to], b.from[to] = v[j]+worth, taken{int32(j), int32(i)}
-		}
+		best, from = before+worth, int32(i)
+	}
+	if from >= 0 {
+		v[j], b.from[j] = best, taken{offers[from].from, from}
 	}
 }
 
 // worthOf is what is known of a strip in whose way there is something.
-func (b *Bench) worthOf(o *offer, worth Value) Value {
+func (b *Bench) worthOf(s *start, e layout.Length, o *offer) Value {
+	worth := b.plainAt[o.plain]
 	for _, r := range o.rows {
-		v := b.rowAt[r]
-		if v == unknown {
+		if r < 0 {
 			break
 		}
-		worth = min(worth, v)
+		v := b.rowAt[r]
+		if v == unread {
+			v = b.read(s, e, r)
+		}
+		if v != unknown {
+			worth = min(worth, v)
+		}
 	}
 	return worth
 }
 
-// lookCloser lays the strips of the way that ends in a state more exactly; it
-// reports false when all of them were.
-func (b *Bench) lookCloser(s *start, e layout.Length, last int) bool {
-	closer := false
+// read looks up what is known of a row.
+func (b *Bench) read(s *start, e layout.Length, r int32) Value {
+	v := unknown
+	if c := s.laid[r]; c >= 0 {
+		b.work += 4
+		v = b.in(&b.chains[c], &b.rows[r], e)
+	}
+	b.rowAt[r] = v
+	return v
+}
+
+// lookCloser lays the strips of the way that ends in a state more exactly. It
+// gives the first position that may change, one behind the last when all of them
+// were.
+func (b *Bench) lookCloser(s *start, e layout.Length, last int) int {
+	changed := len(b.up)
 	for j := last; j > 0; {
 		f := b.from[j]
 		if f.prev < 0 {
 			break
 		}
 		if f.offer >= 0 {
-			closer = b.closer(s, e, &b.offers[f.prev][f.offer]) || closer
+			if r := b.closer(s, &b.offers[j][f.offer]); r >= 0 {
+				b.lay(s, r)
+				changed = min(changed, b.rows[r].first)
+			}
 		}
 		j = int(f.prev)
 	}
-	return closer
+	return changed
 }
 
-// closer lays the next row of an offer; it reports false when all were.
-func (b *Bench) closer(s *start, e layout.Length, o *offer) bool {
+// lay lays a row from a start.
+func (b *Bench) lay(s *start, r int32) {
+	s.laid[r] = int32(len(b.chains))
+	b.chains = append(b.chains, b.chain(&b.rows[r], s.a))
+	b.rowAt[r] = unread
+}
+
+// closer is the row of an offer that is to be laid next, none32 when all were.
+func (b *Bench) closer(s *start, o *offer) int32 {
+	next := o.rows[0]
 	for _, r := range o.rows {
-		if b.rowAt[r] == unknown {
-			c := b.chain(&b.rows[r], s.a)
-			s.laid, s.chains = append(s.laid, r), append(s.chains, c)
-			b.rowAt[r] = b.in(&c, &b.rows[r], e)
-			return true
+		if r < 0 {
+			break
+		}
+		if s.laid[r] >= 0 {
+			if next = none32; b.chains[s.laid[r]].a < s.a {
+				next = r
+			}
+		} else if next < 0 {
+			next = r
 		}
 	}
-	return false
+	return next
 }
 
 // blankOffcuts seeks the offcuts of one kind that run along a whole blank: under a
@@ -178,6 +245,9 @@ func (b *Bench) newBlankOffcuts(a, e layout.Length) []blankOffcuts {
 	}
 	return b.runs
 }
+
+// reset begins anew.
+func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = 0, none, 0 }
 
 // endingAt is the most with an offcut that ends before position j, and where the
 // offcut starts.

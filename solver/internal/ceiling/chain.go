@@ -10,8 +10,9 @@ import (
 // chain is what a strip is worth from one start on, by where its blank ends:
 // steps of a staircase.
 type chain struct {
-	worth staircase   // by position behind the last part
-	rest  []staircase // by kind of offcut, by position where a last one may start: less the worth before it
+	a     layout.Length // the start
+	worth staircase     // by position behind the last part
+	rest  []staircase   // by kind of offcut, by position where a last one may start: less the worth before it
 }
 
 // staircase is a function that only rises: from position at[i] on it is v[i].
@@ -43,7 +44,7 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 	b.v = size(b.v, n+1, Value(0))
 	v := b.v
 	b.work += (n - first) * (1 + len(r.offcuts)) * 2
-	c := chain{worth: staircase{b.room32(), b.room64()}}
+	c := chain{a: a, worth: staircase{b.room32(), b.room64()}}
 	kinds := b.newStripOffcuts(r, first)
 	for i := first; i <= n; i++ {
 		best := v[i]
@@ -161,20 +162,41 @@ func (b *Bench) measure(i int, m *stretch, first int, shift layout.Length, up Va
 	v := room(b.measured[i], w.places()+1)
 	b.measured[i] = v
 	rate := w.rate / mm2
-	rate *= float64(m.height)
-	for k := first; k < len(v); k++ {
+	for k := first; k < len(v); {
 		x := min(max(w.x.at(k)+shift, 0), w.wood.Length)
-		v[k] = Value(rate*float64(x)) + up
-	}
-	for _, h := range m.holes {
-		rate := w.rate / mm2 * float64(h.cover)
-		for k := max(first, w.x.down(h.along.Lo-shift)); k < len(v); k++ {
-			if x := min(w.x.at(k)+shift, h.along.Hi); x > h.along.Lo {
-				v[k] -= Value(rate*float64(x-h.along.Lo)) + 1 - up
-			}
+		cross, slope, next := m.slopeAt(x)
+		end := len(v)
+		if x < w.wood.Length {
+			end = min(end, max(k+1, w.x.down(next-shift)+1))
 		}
+		base, step := rate*cross, rate*slope*float64(w.x.unit)
+		if w.x.at(k)+shift < 0 || x == w.wood.Length {
+			end, step = k+1, 0
+		}
+		for n := range v[k:end] {
+			v[k+n] = Value(base+step*float64(n)) + up
+		}
+		k = end
 	}
 	return v
+}
+
+// slopeAt is how much wood there is up to x, how much more of it with every step
+// along there, both in square nanometres, and where that changes.
+func (m *stretch) slopeAt(x layout.Length) (sum, slope float64, next layout.Length) {
+	sum, slope, next = float64(x)*float64(m.height), float64(m.height), m.w.wood.Length
+	for _, h := range m.holes {
+		switch {
+		case x < h.along.Lo:
+			next = min(next, h.along.Lo)
+		case x < h.along.Hi:
+			next, slope = min(next, h.along.Hi), slope-float64(h.cover)
+			sum -= float64(x-h.along.Lo) * float64(h.cover)
+		default:
+			sum -= float64(h.along.Len()) * float64(h.cover)
+		}
+	}
+	return sum, slope, next
 }
 
 // endingAt is the most with an offcut that ends before position i.

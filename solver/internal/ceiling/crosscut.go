@@ -12,8 +12,9 @@ import (
 // That is worked out only for the blanks of the best path; until then a blank
 // counts as much as one between the larger cells that its own were parts of.
 type cuts struct {
-	b  *Bench
-	at []layout.Length // where each cell begins
+	b      *Bench
+	enough Value
+	at     []layout.Length // where each cell begins
 	// By cell, by cell in which the next piece starts; the last stands for the
 	// end.
 	most  [][]Value // of a blank between the two
@@ -41,13 +42,17 @@ const (
 // for each row of the bill, can exceed: the pieces in any number, and the worth
 // of the offcuts. It stops refining when the bound is no more than enough, when it
 // has made work steps, of a few nanoseconds each, or when stop says so; more work
-// makes it sharper. stop may be nil.
+// makes it sharper. stop may be nil; where it says so before anything is known,
+// the value is one that no board has.
 func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) Value {
-	b.prepare(w, price)
-	c := newCuts(b)
+	b.most, b.stop = work, stop
+	if !b.prepare(w, price) {
+		return -none
+	}
+	c := newCuts(b, enough)
 	for {
 		bound := c.path()
-		if bound <= enough || b.work >= work || stop != nil && stop() {
+		if bound <= enough || b.ends() {
 			return bound
 		}
 		if !c.workOut() && !c.refine() {
@@ -57,9 +62,9 @@ func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func(
 }
 
 // newCuts makes cells so narrow that no two blanks start in one.
-func newCuts(b *Bench) *cuts {
+func newCuts(b *Bench, enough Value) *cuts {
 	w := b.w
-	c := &cuts{b: b}
+	c := &cuts{b: b, enough: enough}
 	least := max(w.least, w.shortest)
 	if w.rate > 0 && w.shop.MinOffcutLength > 0 {
 		least = min(least, w.shop.MinOffcutLength)
@@ -74,7 +79,7 @@ func newCuts(b *Bench) *cuts {
 	for k := range c.at {
 		c.most, c.known, c.kept = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1)), append(c.kept, make([]Value, n+1))
 		for m := k; m <= int(n); m++ {
-			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m))
+			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m), -none)
 			c.kept[k][m] = c.offcut(k, m)
 		}
 	}
@@ -155,8 +160,9 @@ func (c *cuts) end(m int) layout.Length {
 }
 
 // trued is the most that a blank which starts in cell k and ends no later than
-// end is worth, as far as it is worked out; known says that it is to the end.
-func (c *cuts) trued(k int, end layout.Length) (most Value, known bool) {
+// end is worth, as far as it is worked out; known says that it is to the end. It is
+// worked out no further when it is no more than enough.
+func (c *cuts) trued(k int, end layout.Length, enough Value) (most Value, known bool) {
 	w := c.b.w
 	a, e := max(c.at[k], w.from), min(end, w.to)
 	if w.most > 0 {
@@ -165,7 +171,7 @@ func (c *cuts) trued(k int, end layout.Length) (most Value, known bool) {
 	if e-a < max(w.least, w.shortest+2*w.inset) {
 		return 0, true
 	}
-	return c.b.blank(a, e)
+	return c.b.blank(a, e, enough)
 }
 
 // steps calls do with every step of the best path.
@@ -181,7 +187,7 @@ func (c *cuts) workOut() bool {
 	new := false
 	c.steps(func(k, m int, kind stepKind) {
 		if kind == trued && !c.known[k][m] {
-			most, known := c.trued(k, c.end(m))
+			most, known := c.trued(k, c.end(m), c.floor(k, m))
 			c.most[k][m], c.known[k][m], new = min(c.most[k][m], most), known, true
 		}
 	})
@@ -232,4 +238,12 @@ func (c *cuts) split(cell int) {
 	for m := range c.kept[cell+1] {
 		c.kept[cell+1][m] = c.offcut(cell+1, m)
 	}
+}
+
+// floor is the value at which a blank of the best path is looked at no further
+// for now: then the board is worth no more than enough, or so much less that
+// another path is likely to be the best.
+func (c *cuts) floor(k, m int) Value {
+	bound := c.best[len(c.at)]
+	return c.most[k][m] - min(bound-c.enough, bound/100)
 }

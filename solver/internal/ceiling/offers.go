@@ -20,6 +20,9 @@ func (b *Bench) addLane(l *lane) {
 		n.stacks = append(n.stacks, b.stacks(&l.classes[k]))
 	}
 	for h := range l.heights {
+		if b.stopped() {
+			return
+		}
 		n.addHeight(h)
 	}
 }
@@ -36,24 +39,25 @@ func (n *laneWork) addHeight(h int) {
 	var mergers []*merger
 	known := map[mergerKey]*merger{}
 	height := l.heights[h]
-	for j := range b.offers {
+	for j := range b.w.y.n + 1 {
 		if !b.w.fits(height, j) {
 			continue
 		}
-		o := offer{lo: height.lo, plain: plain}
+		o := offer{from: int32(j), plain: plain, rows: [3]int32{none32, none32, none32}}
+		end := j + height.lo
 		if w := b.w.offcutsOf(height, []int{j}); n.worths(h, j, clear) || w.hindered() {
-			met := b.w.met(j, o.lo)
+			met := b.w.met(j, height.lo)
 			for _, key := range []mergerKey{{met, -1}, {met, j / mergeNear}} {
 				m := known[key]
 				if m == nil {
 					m = &merger{worth: slices.Clone(b.worth)}
 					known[key], mergers = m, append(mergers, m)
 				}
-				m.add(j, b.worth)
+				m.add(j, end, len(b.offers[end]), b.worth)
 			}
-			o.rows = []int32{n.row(w, b.worth)}
+			o.rows[0] = n.row(w, b.worth)
 		}
-		b.offers[j] = append(b.offers[j], o)
+		b.offers[end] = append(b.offers[end], o)
 	}
 	n.merge(height, mergers)
 }
@@ -69,25 +73,25 @@ type mergerKey struct {
 // merger is strips of one range of heights that meet the same marks.
 type merger struct {
 	worth []Value
-	at    []int // positions across; the strip is the last offer there
+	from  []int    // positions across
+	at    [][2]int // the offers: where they end, and which of those it is
 }
 
 // add takes the most of everything.
-func (m *merger) add(j int, worth []Value) {
+func (m *merger) add(j, end, k int, worth []Value) {
 	for i, v := range worth {
 		m.worth[i] = max(m.worth[i], v)
 	}
-	m.at = append(m.at, j)
+	m.from, m.at = append(m.from, j), append(m.at, [2]int{end, k})
 }
 
 // merge puts the merged rows before the offers' own, the widest first.
 func (n *laneWork) merge(h height, mergers []*merger) {
 	for _, m := range slices.Backward(mergers) {
-		id := n.row(n.b.w.offcutsOf(h, m.at), m.worth)
-		for _, j := range m.at {
-			last := &n.b.offers[j][len(n.b.offers[j])-1]
-			if !slices.Contains(last.rows, id) {
-				last.rows = slices.Insert(last.rows, 0, id)
+		id := n.row(n.b.w.offcutsOf(h, m.from), m.worth)
+		for _, at := range m.at {
+			if o := &n.b.offers[at[0]][at[1]]; !slices.Contains(o.rows[:], id) {
+				o.rows = [3]int32{id, o.rows[0], o.rows[1]}
 			}
 		}
 	}
