@@ -5,18 +5,19 @@ import (
 	"strings"
 )
 
-// Table names one of the three files that make a job.
+// Table names one of the files that make a job.
 type Table uint8
 
-// The three tables, in the order in which their complaints are told.
+// The tables, in the order in which their complaints are told.
 const (
 	ShopTable Table = iota
 	StockTable
 	BillTable
+	DesignTable // of a glue-up, before there is a bill
 )
 
-// String gives "shop", "stock" or "bill".
-func (t Table) String() string { return [...]string{"shop", "stock", "bill"}[t] }
+// String gives "shop", "stock", "bill" or "design".
+func (t Table) String() string { return [...]string{"shop", "stock", "bill", "design"}[t] }
 
 // Severity says whether a complaint stops the work.
 type Severity uint8
