@@ -76,16 +76,18 @@ func lineOf(lines map[string]int, key string) int {
 
 // syntax tells what the TOML library found wrong.
 func (s *shopReader) syntax(err error) {
-	want := "is not TOML: " + err.Error()
-	line := 0
+	s.faults = append(s.faults, notTOML(err, layout.ShopTable, s.name))
+}
+
+// notTOML is a complaint about a file that the TOML library cannot read.
+func notTOML(err error, table layout.Table, name string) layout.Complaint {
+	c := layout.Complaint{Table: table, Row: layout.WholeTable, Want: "is not TOML: " + err.Error(), File: name}
 	var parse toml.ParseError
 	if errors.As(err, &parse) {
-		want = "is not TOML: " + parse.Message + `; text and fractions are written in quotes, such as "1/8"`
-		line = parse.Position.Line
+		c.Want = "is not TOML: " + parse.Message + `; text and fractions are written in quotes, such as "1/8"`
+		c.Line = parse.Position.Line
 	}
-	s.faults = append(s.faults, layout.Complaint{
-		Table: layout.ShopTable, Row: layout.WholeTable, Want: want, File: s.name, Line: line,
-	})
+	return c
 }
 
 // key reads one key of the file, other than units and kinds.
