@@ -21,6 +21,7 @@ type Bench struct {
 	v        []Value // along a strip
 	up       []Value // across a blank
 	from     []taken
+	former   []int32   // by position across, the offer that was the best the last time
 	plainAt  []Value   // by plain strip, what it is worth in the blank at hand
 	rowAt    []Value   // by row, the same; unknown where it was not laid from this start
 	measured [][]Value // scratch: worth of offcuts up to every position
@@ -81,6 +82,7 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.offers = make([][]offer, b.top()+1)
 	b.starts, b.chains = b.starts[:0], b.chains[:0]
 	b.mem32, b.mem64 = nil, nil
+	b.former = size[int32](b.former, b.top()+1, none32)
 	b.work = 0
 	for i := range w.lanes {
 		b.addLane(&w.lanes[i])

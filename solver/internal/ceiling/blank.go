@@ -109,35 +109,38 @@ func (b *Bench) top() int {
 	return w.y.down(w.wood.FullWidth() + max(w.stripKerf, w.restKerf))
 }
 
-// strips offers the strips that end at position j.
+// strips offers the strips that end at position j, first the one that was best
+// there the last time: few others are better, which is soon seen.
 func (b *Bench) strips(s *start, e layout.Length, j int) {
 	v, best, from := b.up, b.up[j], int32(none32)
 	offers := b.offers[j]
 	b.work += len(offers) / 2
+	if i := b.former[j]; i >= 0 {
+		o := &offers[i]
+		if worth := v[o.from] + b.worthOf(s, e, o, none); worth > best {
+			best, from = worth, i
+		}
+	}
 	for i := range offers {
 		o := &offers[i]
 		before := v[o.from]
-		worth := b.plainAt[o.plain]
-		if before+worth <= best {
+		if before+b.plainAt[o.plain] <= best {
 			continue
 		}
-		if o.rows[0] >= 0 {
-			if worth = b.worthOf(s, e, o); before+worth <= best {
-				continue
-			}
+		if worth := before + b.worthOf(s, e, o, best-before); worth > best {
+			best, from = worth, int32(i)
 		}
-		best, from = before+worth, int32(i)
 	}
 	if from >= 0 {
-		v[j], b.from[j] = best, taken{offers[from].from, from}
+		v[j], b.from[j], b.former[j] = best, taken{offers[from].from, from}, from
 	}
 }
 
-// worthOf is what is known of a strip in whose way there is something.
-func (b *Bench) worthOf(s *start, e layout.Length, o *offer) Value {
+// worthOf is what is known of a strip, or something between that and enough.
+func (b *Bench) worthOf(s *start, e layout.Length, o *offer, enough Value) Value {
 	worth := b.plainAt[o.plain]
 	for _, r := range o.rows {
-		if r < 0 {
+		if r < 0 || worth <= enough {
 			break
 		}
 		v := b.rowAt[r]

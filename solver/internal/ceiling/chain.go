@@ -2,7 +2,6 @@ package ceiling
 
 import (
 	"slices"
-	"sort"
 
 	"sawbill/layout"
 )
@@ -27,11 +26,19 @@ func (s *staircase) add(i int, v Value) {
 
 // upTo is the value at position i; none before the first step.
 func (s *staircase) upTo(i int) Value {
-	k := sort.Search(len(s.at), func(k int) bool { return int(s.at[k]) > i })
-	if k == 0 {
+	if len(s.at) == 0 || i < int(s.at[0]) {
 		return none
 	}
-	return s.v[k-1]
+	// Steps lie at least one position apart, so the k-th is no nearer than k.
+	lo, hi := 0, min(i-int(s.at[0]), len(s.at)-1)
+	for at := int32(min(i, 1<<30)); lo < hi && s.at[hi] > at; {
+		if mid := (lo + hi) / 2; s.at[mid] > at {
+			hi = mid - 1
+		} else {
+			lo, hi = mid, hi-1
+		}
+	}
+	return s.v[hi]
 }
 
 // chain lays cells and offcuts along a strip of a blank that starts at a:
