@@ -18,7 +18,10 @@ type brute struct {
 	price  []Value
 	limits []int // nil: none
 	L, W   int
+	lies   [][]bruteLie            // by row of the bill
+	needs  []layout.Length         // of any way, each once
 	strips map[stripAt]stripFronts // worked out already
+	known  map[layout.Length][]layout.Rect
 }
 
 // stripAt is all that a strip depends on: its node's ends, itself, a thickness.
@@ -72,6 +75,15 @@ func (x *brute) join(into, f, g front) {
 func newBrute(p *layout.Problem, b *layout.Board, price []Value, limits []int) *brute {
 	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits, strips: map[stripAt]stripFronts{},
 		L: int(b.Length / unit), W: int(b.FullWidth() / unit)}
+	x.known = map[layout.Length][]layout.Rect{}
+	for i := range p.Bill {
+		x.lies = append(x.lies, x.liesOf(&p.Bill[i]))
+		for _, l := range x.lies[i] {
+			if !slices.Contains(x.needs, l.need) {
+				x.needs = append(x.needs, l.need)
+			}
+		}
+	}
 	return x
 }
 
@@ -84,11 +96,17 @@ func (x *brute) shift(blank layout.Length) layout.Length {
 
 // reach is where a defect is to be reckoned with, in a blank of a length.
 func (x *brute) reach(i int, blank layout.Length) layout.Rect {
-	d := x.b.Defects[i]
-	c := x.s.Clearance[d.Kind]
-	r := d.Rect.Grow(c.Along, c.Across)
-	r.Y2 += x.shift(blank)
-	return r
+	all := x.known[blank]
+	if all == nil {
+		for _, d := range x.b.Defects {
+			c := x.s.Clearance[d.Kind]
+			r := d.Rect.Grow(c.Along, c.Across)
+			r.Y2 += x.shift(blank)
+			all = append(all, r)
+		}
+		x.known[blank] = all
+	}
+	return all[i]
 }
 
 // available is what a trued node finishes to, rounded down.
@@ -227,7 +245,7 @@ func (x *brute) trued(r layout.Rect) front {
 	}
 	fits := r.Length() >= x.s.MinBlank && (x.s.MaxBlank == 0 || r.Length() <= x.s.MaxBlank)
 	avail := x.available(r)
-	for _, planed := range x.thicknesses() {
+	for _, planed := range x.needs {
 		asIs := x.b.Faces == layout.FacesPlaned && !jointed && planed == x.b.Thickness
 		if planed > avail || !fits && !asIs {
 			continue
@@ -251,18 +269,6 @@ func (x *brute) from(i, lo int, near layout.Length) layout.Length {
 	return layout.Length(i) * unit
 }
 
-func (x *brute) thicknesses() []layout.Length {
-	var t []layout.Length
-	for i := range x.p.Bill {
-		for _, l := range x.lies(&x.p.Bill[i]) {
-			if !slices.Contains(t, l.need) {
-				t = append(t, l.need)
-			}
-		}
-	}
-	return t
-}
-
 // bruteLie is one way to cut a part: what it needs of thickness, how wide it is, how
 // many pieces it gives.
 type bruteLie struct {
@@ -270,8 +276,8 @@ type bruteLie struct {
 	layers      int
 }
 
-// lies lists the ways to cut a part out of the board's thickness.
-func (x *brute) lies(p *layout.Part) []bruteLie {
+// liesOf lists the ways to cut a part out of the board's thickness.
+func (x *brute) liesOf(p *layout.Part) []bruteLie {
 	layers := 1
 	if p.Resaw && p.Length >= x.s.MinBlank {
 		layers = int(x.b.Thickness / p.Thickness)
@@ -304,7 +310,7 @@ func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 			off := x.offcut(layout.Rect{X1: u.X1, X2: u.X2, Y1: x.from(i, lo, u.Y1), Y2: strip.Y2}, r.Length())
 			x.join(best[i].with, off, next.with)
 			x.join(best[i].without, off, next.without)
-			for _, t := range x.thicknesses() {
+			for _, t := range x.needs {
 				if t > planed || t < planed && u.Length() < x.s.MinBlank {
 					continue
 				}
@@ -370,10 +376,7 @@ func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
 	if !x.s.RipAgain || cell.Length() < x.s.MinRipLength {
 		return f
 	}
-	hasPart := slices.ContainsFunc(x.p.Bill, func(p layout.Part) bool {
-		return p.Length == cell.Length() && slices.ContainsFunc(x.lies(&p), func(l bruteLie) bool { return l.need == t })
-	})
-	if !hasPart {
+	if !x.holdsAny(cell, t) {
 		return f
 	}
 	kerf := int(x.s.RipKerf / unit)
@@ -387,6 +390,17 @@ func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
 	// strip's own offcut is worth as much.
 	f.merge(g)
 	return f
+}
+
+// holdsAny reports whether a part is as long as a cell in some way that needs a
+// thickness.
+func (x *brute) holdsAny(cell layout.Rect, t layout.Length) bool {
+	for i := range x.p.Bill {
+		if x.p.Bill[i].Length == cell.Length() && slices.ContainsFunc(x.lies[i], func(l bruteLie) bool { return l.need == t }) {
+			return true
+		}
+	}
+	return false
 }
 
 // part is the front of a leaf that is exactly one part.
@@ -405,7 +419,7 @@ func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
 		if p.Length != leaf.Length() || !x.sound(p, leaf, r.Length()) || x.price[i] <= 0 {
 			continue
 		}
-		for _, l := range x.lies(p) {
+		for _, l := range x.lies[i] {
 			var c counts
 			if l.need != t || l.width != leaf.Width() || x.limits != nil && l.layers > x.limits[i] {
 				continue

@@ -13,6 +13,7 @@ type roughWork struct {
 	node nodeWork
 	v    []Value
 	from []roughStep
+	ends []roughEnd
 }
 
 // roughStep says how a state was reached: by a trued node of mode m, or by an
@@ -179,15 +180,22 @@ type roughEnd struct {
 func (b *Bench) roughNodeEnds(be blankEnds, k, j int, lines *roughLines) []roughEnd {
 	w := b.w
 	r := layout.Rect{X1: w.x.at(be.a), X2: w.x.at(be.ends[k]), Y1: w.y.at(j)}
-	var ends []roughEnd
+	ends, full := b.rough.ends[:0], w.wood.FullWidth()
+	flat := w.wood.Cup == 0 && w.wood.Twist == 0 // modes do not depend on the width
 	for _, r.Y2 = range lines.ends(r.Y1) {
 		if w.hasMetal(r) || w.tooWide(r) {
 			break
 		}
-		if r.Y2 == w.wood.FullWidth() || b.roughKerfOK(be, k, r.Y2) {
+		if r.Y2 < full && !b.roughKerfOK(be, k, r.Y2) {
+			continue
+		}
+		if n := len(ends); flat && n > 0 && (r.Y2 < full || w.rippedLies == 0) {
+			ends = append(ends, roughEnd{r.Y2, ends[n-1].modes})
+		} else {
 			ends = append(ends, roughEnd{r.Y2, w.modes(r, true)})
 		}
 	}
+	b.rough.ends = ends
 	return ends
 }
 
