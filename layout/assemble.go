@@ -16,17 +16,29 @@ type BoardCut struct {
 // stock, pieces and offcuts named, what is missing, the account and the totals.
 // Offcut leaves are those whose Offcut is not empty; their marks are given
 // here. The trees become the plan's own.
-func Assemble(p *Problem, cuts []BoardCut) *Plan {
+func Assemble(p *Problem, cuts []BoardCut) *Plan { return AssembleWith(p, nil, cuts) }
+
+// AssembleWith makes a whole plan out of cut trees as Assemble does, and of others
+// whose pieces and offcuts have names already, which they keep.
+func AssembleWith(p *Problem, named, cuts []BoardCut) *Plan {
 	plan := &Plan{Revision: 1, Problem: *p}
+	add := func(b *Board, root *Node) {
+		plan.Boards = append(plan.Boards, BoardPlan{
+			Board: b.Mark, Cost: b.Cost, Root: root,
+			Account: NewAccount(p.Shop, b, p.Bill, root),
+		})
+	}
 	for i := range p.Stock {
 		b := &p.Stock[i]
+		for _, c := range named {
+			if c.Board == b.Mark {
+				add(b, c.Root)
+			}
+		}
 		for _, c := range cuts {
 			if c.Board == b.Mark {
 				nameLeaves(p, b.Mark, c.Root)
-				plan.Boards = append(plan.Boards, BoardPlan{
-					Board: b.Mark, Cost: b.Cost, Root: c.Root,
-					Account: NewAccount(p.Shop, b, p.Bill, c.Root),
-				})
+				add(b, c.Root)
 			}
 		}
 	}

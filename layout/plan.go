@@ -13,6 +13,8 @@ type Plan struct {
 	Boards   []BoardPlan
 	Missing  []Missing
 	Totals   Totals
+	// Record is nil before anything has happened to the job.
+	Record *Record
 }
 
 // BoardPlan is the way one board is cut.

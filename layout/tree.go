@@ -1,5 +1,7 @@
 package layout
 
+import "strconv"
+
 // Cut says how the children of a node are separated.
 type Cut uint8
 
@@ -69,6 +71,19 @@ func (n *Node) LeavesByBlank(visit func(blank, leaf *Node)) {
 
 // Pieces is how many pieces a part leaf gives.
 func (n *Node) Pieces() int { return max(1, n.Layers) }
+
+// PieceIDs are the ids of the pieces that a part leaf gives: its own, or with a
+// number those of its layers.
+func (n *Node) PieceIDs() []string {
+	if n.Pieces() == 1 {
+		return []string{n.ID}
+	}
+	var ids []string
+	for i := range n.Pieces() {
+		ids = append(ids, n.ID+strconv.Itoa(i+1))
+	}
+	return ids
+}
 
 // Clone is a deep copy of n.
 func (n *Node) Clone() *Node {

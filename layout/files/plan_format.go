@@ -18,6 +18,7 @@ type plan1 struct {
 	Boards   []boardCut1 `json:"boards"`
 	Missing  []missing1  `json:"missing"`
 	Totals   totals1     `json:"totals"`
+	Record   *record1    `json:"record,omitempty"`
 }
 
 type shop1 struct {

@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io"
 	"reflect"
-	"time"
 	"unicode/utf8"
 
 	"sawbill/layout"
@@ -68,13 +67,9 @@ func decodePlan1(data []byte) (plan1, error) {
 }
 
 func fromPlan1(f plan1) (*layout.Plan, error) {
-	made, err := time.Parse(time.RFC3339, f.Made)
-	if err != nil || made.UTC().Year() < 0 || made.UTC().Year() > 9999 {
-		return nil, fmt.Errorf("made: found %q, want a time such as 2026-01-31T10:00:00Z", f.Made)
-	}
 	c := &converter{}
 	plan := &layout.Plan{
-		Job: f.Job, Revision: int(f.Revision), Made: made.UTC(),
+		Job: f.Job, Revision: int(f.Revision), Made: c.time("made", f.Made),
 		Problem: layout.Problem{
 			Shop:  c.shop(f.Shop),
 			Stock: each(f.Stock, c.board),
@@ -86,6 +81,7 @@ func fromPlan1(f plan1) (*layout.Plan, error) {
 			return layout.Missing{Part: m.Part, Quantity: int(m.Quantity), Why: m.Why}
 		}),
 		Totals: fromTotals1(f.Totals),
+		Record: c.record(f.Record),
 	}
 	c.names(&plan.Problem)
 	return plan, c.err

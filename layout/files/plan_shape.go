@@ -108,6 +108,8 @@ func checkShape(value any, t reflect.Type, path string) error {
 
 func checkKeys(object map[string]any, t reflect.Type, path string) error {
 	switch t.Kind() {
+	case reflect.Pointer:
+		return checkKeys(object, t.Elem(), path)
 	case reflect.Map:
 		for key, e := range object {
 			if err := checkShape(e, t.Elem(), join(path, key)); err != nil {

@@ -2,6 +2,8 @@ package steps
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 
 	"sawbill/layout"
 )
@@ -51,10 +53,30 @@ func (n *names) nameBlanks(b layout.BoardPlan) {
 				if len(blank.Children) > 0 || blank.Trued {
 					count++
 				}
-				n.nameBelow(blank, fmt.Sprintf("%s-%d", b.Board, count))
+				name := fmt.Sprintf("%s-%d", b.Board, count)
+				if of := nameByPieces(b.Board, blank); of != "" {
+					name = of
+				}
+				n.nameBelow(blank, name)
 			}
 		}
 	}
+}
+
+// nameByPieces is the name of a blank that the ids of its pieces are made of, or ""
+// where they are not made so. It stays when other blanks of the board are given up.
+func nameByPieces(board string, blank *layout.Node) string {
+	for _, leaf := range blank.Leaves() {
+		name := strings.TrimRight(leaf.ID, "abcdefghijklmnopqrstuvwxyz")
+		number, ours := strings.CutPrefix(name, board+"-")
+		if leaf.Part == "" || !ours || name == leaf.ID {
+			continue
+		}
+		if _, err := strconv.Atoi(number); err == nil {
+			return name
+		}
+	}
+	return ""
 }
 
 func (n *names) nameBelow(node *layout.Node, name string) {

@@ -43,6 +43,7 @@ func AllIn(plan *layout.Plan, order Order) []*Sheet {
 	names := newNames(plan)
 	for i := range plan.Boards {
 		s := newSheet(plan, &plan.Boards[i], names)
+		s.markDone(plan.Record)
 		sheets = append(sheets, s)
 		for j := range s.Steps {
 			list = append(list, &s.Steps[j])

@@ -63,33 +63,3 @@ func newSheet(plan *layout.Plan, bp *layout.BoardPlan, names *names) *Sheet {
 
 // Name is the chalk name of the piece that a node becomes.
 func (s *Sheet) Name(n *layout.Node) string { return s.names.chalk[n] }
-
-// tally counts finished pieces against the bill over a whole job.
-type tally struct {
-	done, of map[string]int
-}
-
-func newTally(plan *layout.Plan) tally {
-	t := tally{map[string]int{}, map[string]int{}}
-	for i := range plan.Problem.Bill {
-		part := &plan.Problem.Bill[i]
-		if part.Set == "" {
-			t.of[part.Name] = part.Quantity
-		}
-	}
-	for _, b := range plan.Boards {
-		for _, leaf := range b.Root.Leaves() {
-			if part := plan.Problem.Part(leaf.Part); part != nil && part.Set != "" {
-				t.of[leaf.Part]++ // how many strips a set takes is the plan's choice
-			}
-		}
-	}
-	return t
-}
-
-func (t tally) count(s *Step) {
-	if s.Part != "" {
-		t.done[s.Part]++
-		s.Count = Count{t.done[s.Part], t.of[s.Part]}
-	}
-}

@@ -106,6 +106,9 @@ type Step struct {
 	Show layout.Face
 	// Wood is where the piece in hand lies in the board's frame.
 	Wood layout.Rect
+	// OffWood and RestWood are where that lies which the step makes of it, waste or
+	// not.
+	OffWood, RestWood layout.Rect
 	// Kerf is where the saw passes, in the board's frame. Where the plan leaves
 	// nothing beyond a piece it lies outside the plan's wood, in the rough edge
 	// or end. At a tilted blade it is what it takes of face A; on face B it lies Lean
@@ -113,6 +116,9 @@ type Step struct {
 	// without a cut.
 	Kerf layout.Rect
 	Lean layout.Length
+	// Done says that the record of the job has a piece for which this step was
+	// needed.
+	Done bool
 	// NoCut says that the piece already has the size of Setting, so that nothing
 	// is sawn: the step only names it and counts it.
 	NoCut bool

@@ -44,6 +44,7 @@ func (w *worker) emit(s Step, p piece) {
 	s.Board, s.Piece, s.Blank = w.board.Mark, p.id, w.blank
 	s.Wood = p.rect
 	w.measure(&s, p)
+	w.locate(&s)
 	s.Cautions = w.cautions(&s, p)
 	w.sheet.Steps = append(w.sheet.Steps, s)
 }

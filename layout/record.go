@@ -1,0 +1,78 @@
+package layout
+
+import "time"
+
+// Record is what has happened to a job before a revision of its plan, and what the
+// plan alone does not say. Boards that are being cut stand in the plan with all
+// their cuts, done or not; the bill counts their pieces. Boards that are cut are
+// in the record alone.
+type Record struct {
+	// From is the revision that this one goes on from.
+	From int
+	// Told is what made it one, a line each.
+	Told []string
+	// Wanted is the whole bill: what is cut, what is planned and what is missing.
+	Wanted []Part
+	// Cut are the finished pieces. They never change.
+	Cut []CutPiece
+	// Started are the marks of the boards in the plan that are being cut.
+	Started []string
+	// Spent is what the boards cost that are in the record alone.
+	Spent Money
+	// Origins say where wood of the stock was cut out of another board.
+	Origins []Origin
+	// Papers are the boards of the plan whose cuts are older than this revision.
+	Papers []Paper
+}
+
+// CutPiece is a finished piece of a part.
+type CutPiece struct {
+	Part, Board string // its name in the bill, the mark of its board
+	Revision    int    // after which it was cut
+	// Wood is the piece as a row of the stock, marked with its id. Lay is where it was
+	// in the frame of its board.
+	Wood Board
+	Lay  Rect
+}
+
+// Origin says that a board of the stock was cut out of another one, and where it
+// lay in its frame.
+type Origin struct {
+	Board, Of string
+	Wood      Rect
+}
+
+// Paper says by which revision the sheets of a board were made that are still
+// true, and what they bear.
+type Paper struct {
+	Board    string
+	Revision int
+	Word     string
+	Made     time.Time
+}
+
+// Paper is the entry of a board whose cuts are older than the plan, or nil.
+func (r *Record) Paper(mark string) *Paper {
+	if r == nil {
+		return nil
+	}
+	for i := range r.Papers {
+		if r.Papers[i].Board == mark {
+			return &r.Papers[i]
+		}
+	}
+	return nil
+}
+
+// IsCut reports whether the piece with an id is finished.
+func (r *Record) IsCut(id string) bool {
+	if r == nil {
+		return false
+	}
+	for i := range r.Cut {
+		if r.Cut[i].Wood.Mark == id {
+			return true
+		}
+	}
+	return false
+}

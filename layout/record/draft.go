@@ -1,0 +1,188 @@
+package record
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"sawbill/layout"
+	"sawbill/layout/steps"
+)
+
+// Draft is the next revision of a plan in the making.
+type Draft struct {
+	former *layout.Plan
+	record layout.Record
+	stock  []layout.Board
+	trees  map[string]*layout.Node // by the mark of the board; a draft owns them
+}
+
+// Open begins the next revision of a plan that has passed its check.
+func Open(former *layout.Plan) *Draft {
+	d := &Draft{former: former, stock: slices.Clone(former.Problem.Stock), trees: map[string]*layout.Node{}}
+	for i := range d.stock {
+		d.stock[i].Defects = slices.Clone(d.stock[i].Defects)
+	}
+	for _, b := range former.Boards {
+		d.trees[b.Board] = b.Root.Clone()
+	}
+	if r := former.Record; r != nil {
+		d.record = *r
+		d.record.Cut, d.record.Started = slices.Clone(r.Cut), slices.Clone(r.Started)
+		d.record.Origins, d.record.Wanted = slices.Clone(r.Origins), slices.Clone(r.Wanted)
+	} else {
+		d.record.Wanted = slices.Clone(former.Problem.Bill)
+	}
+	d.record.From, d.record.Told = former.Revision, nil
+	return d
+}
+
+func (d *Draft) tell(format string, args ...any) {
+	d.record.Told = append(d.record.Told, fmt.Sprintf(format, args...))
+}
+
+func (d *Draft) board(mark string) *layout.Board {
+	for i := range d.stock {
+		if d.stock[i].Mark == mark {
+			return &d.stock[i]
+		}
+	}
+	return nil
+}
+
+func (d *Draft) wanted(part string) *layout.Part {
+	for i := range d.record.Wanted {
+		if d.record.Wanted[i].Name == part {
+			return &d.record.Wanted[i]
+		}
+	}
+	return nil
+}
+
+func (d *Draft) started(mark string) bool { return slices.Contains(d.record.Started, mark) }
+
+// start notes that a board is being cut.
+func (d *Draft) start(mark string) {
+	if !d.started(mark) {
+		d.record.Started = append(d.record.Started, mark)
+	}
+}
+
+// sheet is the work on a board as it now is in the draft.
+func (d *Draft) sheet(mark string) *steps.Sheet {
+	plan := d.assembled()
+	return steps.Of(plan, plan.Board(mark))
+}
+
+// place is something that people name: a board, or a node of its tree by the name
+// that is written on the wood.
+type place struct {
+	board *layout.Board
+	node  *layout.Node // nil where a board is named
+	// origin is what tape and rule measure from, in the frame of the board.
+	origin layout.Rect
+}
+
+// find looks a name up: the mark of a board, the name of a blank, a strip, a piece
+// or an offcut. Names are told apart by case only where they must be.
+func (d *Draft) find(name string) (place, error) {
+	same := func(other string) bool { return strings.EqualFold(other, strings.TrimSpace(name)) }
+	for i := range d.stock {
+		if same(d.stock[i].Mark) {
+			return place{board: &d.stock[i], origin: d.stock[i].Frame()}, nil
+		}
+	}
+	known := slices.Collect(func(yield func(string) bool) {
+		for i := range d.stock {
+			if !yield(d.stock[i].Mark) {
+				return
+			}
+		}
+	})
+	for _, sheet := range steps.All(d.assembled()) {
+		root := d.trees[sheet.Board.Mark]
+		var found *layout.Node
+		root.Walk(func(n *layout.Node) {
+			chalk := sheet.Name(n)
+			known = append(known, chalk)
+			if found == nil && n != root && same(chalk) {
+				found = n
+			}
+		})
+		if found != nil {
+			return place{d.board(sheet.Board.Mark), found, wood(sheet, found)}, nil
+		}
+	}
+	return place{}, fmt.Errorf("%q: %s", name, layout.WantOneOf(name, nearby(name, known)))
+}
+
+// nearby are the known names worth telling: the nearest one, or the marks of
+// boards, which come first.
+func nearby(name string, known []string) []string {
+	if near := layout.Nearest(name, known); near != "" {
+		return []string{near}
+	}
+	const most = 12
+	return known[:min(most, len(known))]
+}
+
+// wood is where the wood of a node lies: what truing leaves of a blank, otherwise
+// its own rectangle.
+func wood(sheet *steps.Sheet, n *layout.Node) layout.Rect {
+	for _, b := range sheet.Blanks {
+		if b.Node == n {
+			return b.Usable
+		}
+	}
+	return n.Rect
+}
+
+// problem is what is to be planned: the stock as it is, and of the bill what is not
+// cut from boards that the plan no longer holds.
+func (d *Draft) problem() *layout.Problem {
+	p := &layout.Problem{Shop: d.former.Problem.Shop, Stock: d.stock, Yard: d.former.Problem.Yard}
+	gone := d.cutElsewhere()
+	for _, part := range d.record.Wanted {
+		if part.Quantity -= gone[part.Name]; part.Quantity > 0 {
+			p.Bill = append(p.Bill, part)
+		}
+	}
+	return p
+}
+
+// cutElsewhere counts the finished pieces that are in no tree of the draft, by
+// part.
+func (d *Draft) cutElsewhere() map[string]int {
+	held := map[string]bool{}
+	for _, root := range d.trees {
+		for _, leaf := range root.Leaves() {
+			for _, id := range leaf.PieceIDs() {
+				held[id] = true
+			}
+		}
+	}
+	gone := map[string]int{}
+	for _, c := range d.record.Cut {
+		if !held[c.Wood.Mark] {
+			gone[c.Part]++
+		}
+	}
+	return gone
+}
+
+// assembled is the draft as a plan, with whatever is then missing.
+func (d *Draft) assembled() *layout.Plan { return d.with(nil) }
+
+// with is the draft as a plan, together with new trees for other boards.
+func (d *Draft) with(fresh []layout.BoardCut) *layout.Plan {
+	var named []layout.BoardCut
+	for _, mark := range slices.Sorted(maps.Keys(d.trees)) {
+		named = append(named, layout.BoardCut{Board: mark, Root: d.trees[mark]})
+	}
+	plan := layout.AssembleWith(d.problem(), named, fresh)
+	plan.Job, plan.Revision, plan.Made = d.former.Job, d.former.Revision+1, d.former.Made
+	record := d.record
+	plan.Record = &record
+	return plan
+}

@@ -1,0 +1,67 @@
+package steps
+
+import "sawbill/layout"
+
+// tally counts finished pieces against the bill over a whole job, those included
+// that were cut from boards that the plan no longer holds.
+type tally struct {
+	done, of map[string]int
+}
+
+func newTally(plan *layout.Plan) tally {
+	t := tally{map[string]int{}, map[string]int{}}
+	for i := range plan.Problem.Bill {
+		part := &plan.Problem.Bill[i]
+		if part.Set == "" {
+			t.of[part.Name] = part.Quantity
+		}
+	}
+	held := map[string]bool{}
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			for _, id := range leaf.PieceIDs() {
+				held[id] = true
+			}
+			if part := plan.Problem.Part(leaf.Part); part != nil && part.Set != "" {
+				t.of[leaf.Part]++ // how many strips a set takes is the plan's choice
+			}
+		}
+	}
+	if plan.Record == nil {
+		return t
+	}
+	for _, c := range plan.Record.Cut {
+		if !held[c.Wood.Mark] {
+			t.done[c.Part]++
+			t.of[c.Part]++
+		}
+	}
+	return t
+}
+
+func (t tally) count(s *Step) {
+	if s.Part != "" {
+		t.done[s.Part]++
+		s.Count = Count{t.done[s.Part], t.of[s.Part]}
+	}
+}
+
+// markDone marks the steps that were needed for the pieces that a record has of a
+// board.
+func (s *Sheet) markDone(r *layout.Record) {
+	if r == nil {
+		return
+	}
+	cut := map[string]bool{}
+	for _, c := range r.Cut {
+		if c.Board == s.Board.Mark {
+			cut[c.Wood.Mark] = true
+		}
+	}
+	if len(cut) == 0 {
+		return
+	}
+	for i, needed := range s.Needed(cut) {
+		s.Steps[i].Done = needed
+	}
+}
