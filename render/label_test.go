@@ -21,6 +21,13 @@ func everySheet(t *testing.T, check func(t *testing.T, s *Scene)) {
 			}
 		}
 	}
+	for name, work := range designs(t) {
+		for _, paper := range []Paper{Letter, A4} {
+			for sheet, page := range drawGlueUps(name, work, Options{Paper: paper}) {
+				t.Run(sheet, func(t *testing.T) { check(t, page.Scene) })
+			}
+		}
+	}
 	form, err := RackForm(Options{})
 	if err != nil {
 		t.Fatal(err)

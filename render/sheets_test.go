@@ -70,20 +70,28 @@ func itoa(n int) string { return strconv.Itoa(n) }
 // them all.
 func TestWriteSheets(t *testing.T) {
 	for name, plan := range plans(t) {
-		for sheet, page := range drawAll(t, name, plan, Options{}) {
-			if *sheetsDir == "" {
-				continue
-			}
-			f, err := os.Create(filepath.Join(*sheetsDir, sheet+".png"))
-			if err != nil {
-				t.Fatal(err)
-			}
-			if err := page.WritePNG(f); err != nil {
-				t.Error(err)
-			}
-			if err := f.Close(); err != nil {
-				t.Error(err)
-			}
+		writeSheets(t, drawAll(t, name, plan, Options{}))
+	}
+	for name, work := range designs(t) {
+		writeSheets(t, drawGlueUps(name, work, Options{}))
+	}
+}
+
+func writeSheets(t *testing.T, sheets map[string]Page) {
+	t.Helper()
+	for sheet, page := range sheets {
+		if *sheetsDir == "" {
+			continue
+		}
+		f, err := os.Create(filepath.Join(*sheetsDir, sheet+".png"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := page.WritePNG(f); err != nil {
+			t.Error(err)
+		}
+		if err := f.Close(); err != nil {
+			t.Error(err)
 		}
 	}
 }

@@ -13,6 +13,7 @@ const (
 	MaxSpare  = 1000
 	MaxCells  = 400  // along a row, and rows in a face
 	MaxPieces = 5000 // blocks, prism slices or slanted slices
+	MaxWoods  = 8    // as many as can be told apart on paper
 	maxPoints = 30   // percentage points of moisture
 )
 
@@ -71,6 +72,9 @@ func (c *checker) noFace(why string) {
 func (c *checker) woods() {
 	if len(c.design.Woods) == 0 {
 		c.fault("woods", "", `is missing: want a table [woods] with a letter for each species, such as a = "ash"`)
+	}
+	if n := len(c.design.Woods); n > MaxWoods {
+		c.fault("woods", strconv.Itoa(n)+" species", fmt.Sprintf("want at most %d", MaxWoods))
 	}
 	for _, letter := range c.design.Letters() {
 		if len([]rune(letter)) != 1 {

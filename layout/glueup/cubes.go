@@ -50,7 +50,7 @@ func (k *Cubes) lay(w *Work) {
 	a, slices, sideways := k.best(w.Face.Sawn)
 	w.Face.Blocks = a.blocks()
 	if sideways {
-		turn(w.Face.Blocks)
+		turn(w.Face.Blocks, w.Face.Sawn.X1+w.Face.Sawn.X2)
 	}
 	prism := Panel{Name: "prism", Form: Hexagon, Height: 2 * k.StripThickness, Slices: slices}
 	for _, wood := range []string{k.Top, k.Right, k.Left} {
@@ -90,11 +90,13 @@ func (k *Cubes) over(r layout.Rect) cover {
 	return c
 }
 
-// turn exchanges x and y.
-func turn(blocks []Block) {
+// turn turns blocks by a right angle, so that what lay along y lies along x from the
+// right to the left; sum is that of the two ends of the face along x. A turn, unlike
+// an exchange of x and y, leaves the woods of a prism in their order.
+func turn(blocks []Block, sum layout.Length) {
 	for _, b := range blocks {
 		for i, c := range b.Corners {
-			b.Corners[i] = Corner{c.Y, c.X}
+			b.Corners[i] = Corner{sum - c.Y, c.X}
 		}
 	}
 }

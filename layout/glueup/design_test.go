@@ -43,6 +43,7 @@ func patterns() map[string]Pattern {
 	return map[string]Pattern{
 		"grid":       checkerOf("bsbs", "sbsb", "bbtt"),
 		"cubes":      &Cubes{StripThickness: 23 * mm, Top: "b", Left: "s", Right: "t"},
+		"sideways":   &Cubes{StripThickness: 35 * mm, Top: "b", Left: "s", Right: "t"},
 		"chevron":    zigzag(30 * layout.Degree),
 		"flat":       zigzag(12 * layout.Degree),
 		"bone":       bone(false),

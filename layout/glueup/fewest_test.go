@@ -76,3 +76,13 @@ func TestFewestByHand(t *testing.T) {
 		}
 	}
 }
+
+// The cubes of the tests lie both ways.
+func TestCubesLieBothWays(t *testing.T) {
+	for name, want := range map[string]bool{"cubes": false, "sideways": true} {
+		k := patterns()[name].(*Cubes)
+		if _, _, sideways := k.best(tray(k).sawn()); sideways != want {
+			t.Errorf("%s: sideways %v", name, sideways)
+		}
+	}
+}
