@@ -1,5 +1,5 @@
 // Package samples holds jobs to run as they stand: each is a folder with a
-// stock, a bill and a shop file. They are embedded, so that an installed
+// stock, a bill and a shop file, or with a design of end grain in place of the bill. They are embedded, so that an installed
 // program can write them out.
 package samples
 
@@ -8,4 +8,5 @@ import "embed"
 // Files holds one folder a sample, named after it.
 //
 //go:embed toolchest/*.csv toolchest/*.toml stools/*.csv stools/*.toml
+//go:embed draughts/*.csv draughts/*.toml breadboard/*.csv breadboard/*.toml lamptable/*.csv lamptable/*.toml
 var Files embed.FS

@@ -32,7 +32,7 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 		Writer:          stdout,
 		ErrWriter:       stderr,
 		Commands: []*cli.Command{
-			planCommand(), verifyCommand(), drawCommand(), rackCommand(), sampleCommand(), helpCommand(),
+			planCommand(), verifyCommand(), drawCommand(), rackCommand(), glueupCommand(), sampleCommand(), helpCommand(),
 		},
 		Action:         noCommand,
 		OnUsageError:   usageFault,

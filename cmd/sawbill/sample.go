@@ -75,14 +75,18 @@ func chosenSamples(name string) ([]string, error) {
 	return nil, usageError("unknown sample %q", name).withHint(knownWords("samples", name, names))
 }
 
-// listSamples prints each name with what the first line of its bill says.
+// listSamples prints each name with what the first line of its bill or, where the
+// bill is yet to be made, of its design says.
 func listSamples(c *cli.Context, names []string) error {
 	for _, name := range names {
-		bill, err := samples.Files.ReadFile(path.Join(name, "bill.csv"))
+		first, err := samples.Files.ReadFile(path.Join(name, "bill.csv"))
+		if errors.Is(err, fs.ErrNotExist) {
+			first, err = samples.Files.ReadFile(path.Join(name, "design.toml"))
+		}
 		if err != nil {
 			return err
 		}
-		about, _, _ := strings.Cut(string(bill), "\n")
+		about, _, _ := strings.Cut(string(first), "\n")
 		fmt.Fprintf(c.App.Writer, "%-10s %s\n", name, strings.TrimPrefix(about, "# "))
 	}
 	return nil

@@ -116,11 +116,11 @@ func (c *checker) size(key string, l layout.Length) bool {
 	if 0 < l && l <= layout.MaxLength {
 		return true
 	}
-	want := "want a length greater than 0 and of at most 30 m"
+	found, want := l.Format(c.design.Units, 64), "want a length greater than 0 and of at most 30 m"
 	if l == 0 {
-		want = "is missing or 0: " + want
+		found, want = "", "is missing or 0: "+want
 	}
-	c.fault(key, l.Format(c.design.Units, 64), want)
+	c.fault(key, found, want)
 	return false
 }
 

@@ -99,7 +99,7 @@ func (v *Chevron) lay(w *Work) {
 	w.Face.Blocks = v.blocks(w, panel.Strips, pieces)
 	w.Notes = append(w.Notes, fmt.Sprintf(
 		"The slab is %s wide and at least %s long; its slanted ends leave %s of that as waste: the wider the face, the more.",
-		w.say(w.Slab.Width), w.sayUp(w.Slab.Length), w.sayUp(w.Slab.Lost)))
+		w.Say(w.Slab.Width), w.sayUp(w.Slab.Length), w.sayUp(w.Slab.Lost)))
 }
 
 // blocks are the stripes of every column that reach into the sawn face. What the

@@ -23,6 +23,7 @@ func (w *Work) consider() {
 		w.Warnings = append(w.Warnings, "A frame of long grain around end grain: the frame keeps its length while the face within it swells and shrinks, and one of them cracks. Leave the frame off, or make it of end grain, as cells of the design.")
 	}
 	w.considerPlaner()
+	w.considerFew()
 }
 
 // used lists the letters that the face, or its frame, shows.
@@ -92,7 +93,7 @@ func (w *Work) between(least, most layout.Length) string {
 	if w.Design.Units == layout.Inches {
 		step = layout.SixtyFourth
 	}
-	return w.say(least/step*step) + " to " + w.say((most+step-1)/step*step)
+	return w.Say(least/step*step) + " to " + w.Say((most+step-1)/step*step)
 }
 
 func (w *Work) considerUnlike(known []Wood) {
@@ -147,9 +148,22 @@ func (w *Work) considerPlaner() {
 		for _, s := range p.Strips {
 			if limit := w.Shop.PlanerWidth; p.Form == SideBySide && limit > 0 && s.Width > limit {
 				w.Warnings = append(w.Warnings, fmt.Sprintf(
-					"Panel %s has a strip %s wide, and the planer takes %s: make the cells narrower.", p.Name, w.say(s.Width), w.say(limit)))
+					"Panel %s has a strip %s wide, and the planer takes %s: make the cells narrower.", p.Name, w.Say(s.Width), w.Say(limit)))
 				break
 			}
+		}
+	}
+}
+
+// considerFew tells of panels that give more slices than are needed, because strips
+// for fewer would be too short for the machines.
+func (w *Work) considerFew() {
+	least := w.LeastSlices()
+	for i := range w.Panels {
+		if p := &w.Panels[i]; p.Slices+p.Spare < least {
+			w.Notes = append(w.Notes, fmt.Sprintf(
+				"Of %s %d slices are wanted, but strips for fewer than %d are too short for the machines: the others are left over. More rows that are alike would use them.",
+				called(p), p.Slices+p.Spare, least))
 		}
 	}
 }

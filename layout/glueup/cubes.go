@@ -110,10 +110,10 @@ func (k *Cubes) note(w *Work, slices int, sideways bool) {
 		fmt.Sprintf("The hexagons lie with %s: so %d slices of the prism cover the face, and the trim takes %.0f%% of them.",
 			stand, slices, 100*k.waste(w.Face.Finished, slices)),
 		fmt.Sprintf("Rip at %s°, %s across the face between the edges. An error of the blade of 0.1° on every edge opens the last joint of a prism by %.2f mm; for at most 0.1 mm the blade must be true to %.2f°: set it with a digital gauge and try it on waste.",
-			cubeBevel, w.fine(k.Side()), k.gap(0.1), 0.1*0.1/k.gap(0.1)))
+			cubeBevel, w.Fine(k.Side()), k.gap(0.1), 0.1*0.1/k.gap(0.1)))
 	for _, s := range k.nearby(w.Face.Finished, w.Design.Trim) {
 		w.Notes = append(w.Notes, fmt.Sprintf("A face of %s x %s would take %d slices and waste %.0f%%.",
-			w.say(s.length), w.say(s.width), s.slices, 100*s.waste))
+			w.Say(s.length), w.Say(s.width), s.slices, 100*s.waste))
 	}
 }
 

@@ -8,9 +8,9 @@ import (
 	"sawbill/layout/steps"
 )
 
-// say writes a length for people as a rule shows it, in the units of the design; ~
+// Say writes a length for people as a rule shows it, in the units of the design; ~
 // means about.
-func (w *Work) say(l layout.Length) string {
+func (w *Work) Say(l layout.Length) string {
 	return steps.Reading(w.Shop, l) + w.mark()
 }
 
@@ -20,13 +20,13 @@ func (w *Work) sayUp(l layout.Length) string {
 	if w.Design.Units == layout.Inches {
 		step = layout.Inch / layout.Length(w.Shop.Fraction)
 	}
-	return w.say((l + step - 1) / step * step)
+	return w.Say((l + step - 1) / step * step)
 }
 
-// fine writes a length for a gauge: hundredths of a millimetre or thousandths of an
+// Fine writes a length for a gauge: hundredths of a millimetre or thousandths of an
 // inch beside what a rule shows, where that is not exact.
-func (w *Work) fine(l layout.Length) string {
-	text := w.say(l)
+func (w *Work) Fine(l layout.Length) string {
+	text := w.Say(l)
 	switch {
 	case !strings.HasPrefix(text, "~"):
 		return text

@@ -79,7 +79,7 @@ func (w *Work) ripping(i int) Step {
 		if part.Set != p.Name && !w.spareOf(&part, p) {
 			continue
 		}
-		line := fmt.Sprintf("%s: %d x, planed to %s, ripped to %s", part.Name, part.Quantity, w.say(part.Thickness), w.fine(part.Width))
+		line := fmt.Sprintf("%s: %d x, planed to %s, ripped to %s", part.Name, part.Quantity, w.Say(part.Thickness), w.Fine(part.Width))
 		if part.Bevel > 0 {
 			line += fmt.Sprintf(" across the face, both edges leaning the same way at %s°; never turn a strip end for end between its cuts", part.Bevel)
 		}
@@ -119,10 +119,13 @@ func (w *Work) spareOf(part *layout.Part, p *Panel) bool {
 func (w *Work) lengths(p *Panel) string {
 	all := p.Slices + p.Spare
 	least := w.LeastSlices()
-	text := fmt.Sprintf("%s for all %d slices", w.say(w.StripLength(all)), all)
-	if least < all {
-		text = fmt.Sprintf("%s for %d slices, %s more for each further one, %s", w.say(w.StripLength(least)), least,
-			w.say(w.StripLength(2)-w.StripLength(1)), text)
+	text := fmt.Sprintf("%s for %d slices", w.Say(w.StripLength(least)), least)
+	switch {
+	case least < all:
+		return fmt.Sprintf("%s, %s more for each further one, %s for all %d", text,
+			w.Say(w.StripLength(2)-w.StripLength(1)), w.Say(w.StripLength(all)), all)
+	case least > all:
+		return text + ", for shorter strips are too short for the machines"
 	}
 	return text
 }
@@ -153,7 +156,7 @@ func (w *Work) gluing(i int) Step {
 			"Wider than the planer: glue and plane it in %d parts of %s strips, all to one thickness, and then glue these together with their faces flush.",
 			len(p.Sections), counts(p.Sections)))
 	}
-	s.Lines = append(s.Lines, fmt.Sprintf("Plane it flat to %s, the same for its whole width: this is how high a slice stands in the face.", w.say(p.Height)))
+	s.Lines = append(s.Lines, fmt.Sprintf("Plane it flat to %s, the same for its whole width: this is how high a slice stands in the face.", w.Say(p.Height)))
 	return s
 }
 
@@ -169,7 +172,7 @@ func (w *Work) slicing(i int) Step {
 	p := &w.Panels[i]
 	s := Step{Title: "Slice " + called(p), Panel: i}
 	s.Lines = []string{
-		fmt.Sprintf("Cut %s off the butt end to square it, then slices %s thick: %s.", w.say(w.Shop.PanelSquare), w.say(w.Design.SliceThickness()), spares(p)),
+		fmt.Sprintf("Cut %s off the butt end to square it, then slices %s thick: %s.", w.Say(w.Shop.PanelSquare), w.Say(w.Design.SliceThickness()), spares(p)),
 		"Check blade and fence for square on waste first: a slice that leans costs its thickness in flattening. Number the slices on the end that was toward the butt, and glue them the same day.",
 	}
 	s.warn(w.Design.SliceThickness() < w.Shop.MinCrosscut, steps.CautionShort)
@@ -202,7 +205,7 @@ func (w *Work) rows() Step {
 func (w *Work) slab() Step {
 	return Step{Title: "Glue the slab", Lines: []string{
 		fmt.Sprintf("%d slices end grain up, none turned, so that the stripes run on: %s wide and at least %s long.",
-			w.Slab.Rows, w.say(w.Slab.Width), w.sayUp(w.Slab.Length)),
+			w.Slab.Rows, w.Say(w.Slab.Width), w.sayUp(w.Slab.Length)),
 		clamping,
 		"Flatten both faces just enough that the slab lies flat either way up.",
 	}, Cautions: []steps.Caution{CautionEndGrain}}
@@ -212,7 +215,7 @@ func (w *Work) slanting() Step {
 	b := w.Slab
 	return Step{Title: "Cut the slab at an angle and glue the face", Picture: SlabCut, Lines: []string{
 		fmt.Sprintf("Set the fence of the sled to %s° from square across the stripes. Cut off the first corner, then %d slices %s wide, measured at right angles to the cut: %s from one to the next along the edge of the slab.",
-			b.Angle, b.Pieces, w.say(b.PieceWidth), w.fine(b.Pitch)),
+			b.Angle, b.Pieces, w.Say(b.PieceWidth), w.Fine(b.Pitch)),
 		fmt.Sprintf("The two corners together take %s of the length and stay as waste.", w.sayUp(b.Lost)),
 		"Turn every other slice over, face down, and slide it along until its stripes meet those of its neighbour at the joint.",
 		clamping,
@@ -238,7 +241,7 @@ func (w *Work) places() Step {
 func (w *Work) flattening() Step {
 	return Step{Title: "Flatten both faces", Lines: []string{
 		fmt.Sprintf("From %s down to %s: at most %s off each face, in light passes.",
-			w.say(w.Design.SliceThickness()), w.say(w.Design.Thickness), w.say(w.Design.Flatten)),
+			w.Say(w.Design.SliceThickness()), w.Say(w.Design.Thickness), w.Say(w.Design.Flatten)),
 	}, Cautions: []steps.Caution{CautionEndGrain}}
 }
 
@@ -251,11 +254,11 @@ func (w *Work) trimming() Step {
 		}
 	}
 	s := Step{Title: "Trim the face", Picture: TrimmedFace, Lines: []string{
-		fmt.Sprintf("To %s x %s, square. The trim line cuts %d of %d blocks.", w.say(f.Length()), w.say(f.Width()), cut, len(w.Face.Blocks)),
+		fmt.Sprintf("To %s x %s, square. The trim line cuts %d of %d blocks.", w.Say(f.Length()), w.Say(f.Width()), cut, len(w.Face.Blocks)),
 	}, Cautions: []steps.Caution{CautionSlab}}
 	if d := w.Design; d.Frame != nil {
 		s.Lines = append(s.Lines, fmt.Sprintf("Frame: two pieces %s long and two %s long, %s wide.",
-			w.say(f.Length()+2*d.Frame.Width), w.say(f.Width()), w.say(d.Frame.Width)))
+			w.Say(f.Length()+2*d.Frame.Width), w.Say(f.Width()), w.Say(d.Frame.Width)))
 	}
 	return s
 }
