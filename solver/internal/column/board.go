@@ -32,6 +32,8 @@ type Board struct {
 
 	rows    map[string]int // of the bill, by part name
 	pieces  []*piece       // by id
+	leans   []lean         // the first is of square strips
+	next    []int          // what may come after a strip
 	classes []class
 	thicks  []thick
 	strips  []strip // heights that a strip may have, for every thickness
@@ -59,10 +61,11 @@ type piece struct {
 	hitAt   [][]set // by lie, by y position: the defects that it meets across there
 }
 
-// class is the parts of one thickness and one length; a cell holds parts of one
-// class.
+// class is the parts of one thickness, one length and one lean; a cell holds parts of
+// one class.
 type class struct {
 	thick, length layout.Length
+	lean          int
 	advance       int
 	again         bool // long enough to be ripped again
 	pieces        []piece
@@ -78,9 +81,11 @@ type zone struct {
 	at  int // a start position in the zone
 }
 
-// thick is a thickness that parts of this board need, and their classes.
+// thick is a thickness that parts of this board need, with one lean, and their
+// classes.
 type thick struct {
 	thickness layout.Length
+	lean      int
 	classes   []int
 	// same says, by position, that every class meets the same defects there as
 	// one position before.
@@ -90,16 +95,18 @@ type thick struct {
 // strip is a height that a strip of one thickness may have.
 type strip struct {
 	thick   int
+	lean    int
 	height  layout.Length
 	advance int
 }
 
 // New makes a board ready. Parts that it cannot give, by species, marks, source
 // or thickness, are left out. Where trying every position takes no longer than
-// trying few, every position is tried, whatever cfg says.
+// trying few, every position is tried, whatever cfg says; but not of leaning strips,
+// which gain by a finer grid.
 func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 	if cfg.MostStarts > 0 {
-		if w := NewExact(p, b, mostExact); w != nil {
+		if w := NewExact(p, b, mostExact); w != nil && len(w.leans) == 1 {
 			return w
 		}
 	}
@@ -111,7 +118,7 @@ func New(p *layout.Problem, b *layout.Board, cfg Config) *Board {
 // newOnGrid chooses the grid of a board and lists the ways of the parts that it
 // may give.
 func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, ways []way) {
-	w = &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill))}
+	w = &Board{problem: p, shop: p.Shop, wood: b, cfg: cfg, rows: make(map[string]int, len(p.Bill)), leans: []lean{{kerf: p.Shop.RipKerf}}}
 	for i := range p.Bill {
 		w.rows[p.Bill[i].Name] = i
 	}
@@ -132,6 +139,7 @@ func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, ways [
 // makeReady works out all that does not depend on prices.
 func (w *Board) makeReady(ways []way) {
 	w.measure = newMeasure(w.shop, w.wood)
+	w.next = w.nexts()
 	w.setLies()
 	w.setClasses(ways)
 	w.setZones()
@@ -146,11 +154,12 @@ func (w *Board) makeReady(ways []way) {
 func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }
 
 // restricts reports whether trying every position is a restriction: offcuts under
-// a slanting edge are sought as one rectangle each, and how much wood warp takes
-// is no multiple of the grid.
+// a slanting edge are sought as one rectangle each, how much wood warp takes is no
+// multiple of the grid, nor is what leaning strips take of each other; and a cell
+// holds parts of one lean.
 func (w *Board) restricts() bool {
 	b := w.wood
-	return w.measure.rate > 0 && (w.slants() || b.Crook > 0 || !b.Flat())
+	return len(w.leans) > 1 || w.measure.rate > 0 && (w.slants() || b.Crook > 0 || !b.Flat())
 }
 
 func (w *Board) setLosses() {
@@ -178,12 +187,16 @@ func (w *Board) setGrid(ways []way) {
 		across = append(across, v.width)
 	}
 	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(ways)))
-	w.y = newAxis(b.FullWidth(), coarsen(b.FullWidth(), gcd(across...), w.mostY(ways)))
+	unit := coarsen(b.FullWidth(), gcd(across...), w.mostY(ways))
+	if len(w.leans) > 1 && !w.exact() {
+		unit = refine(b.FullWidth(), unit, w.mostY(ways))
+	}
+	w.y = newAxis(b.FullWidth(), unit)
 }
 
 func (w *Board) setClasses(ways []way) {
 	for _, v := range ways {
-		c := w.classOf(v.thickness, v.length)
+		c := w.classOf(v.thickness, v.length, v.lean)
 		c.pieces = append(c.pieces, w.newPiece(v))
 		c.widths = append(c.widths, v.width)
 	}
@@ -191,16 +204,16 @@ func (w *Board) setClasses(ways []way) {
 	for i := range w.classes {
 		c := &w.classes[i]
 		c.widths = sorted(c.widths)
-		w.setThick(c.thick, i)
+		w.setThick(c.thick, c.lean, i)
 	}
 }
 
-func (w *Board) classOf(thickness, length layout.Length) *class {
-	i := slices.IndexFunc(w.classes, func(c class) bool { return c.thick == thickness && c.length == length })
+func (w *Board) classOf(thickness, length layout.Length, lean int) *class {
+	i := slices.IndexFunc(w.classes, func(c class) bool { return c.thick == thickness && c.length == length && c.lean == lean })
 	if i < 0 {
 		i = len(w.classes)
 		w.classes = append(w.classes, class{
-			thick: thickness, length: length,
+			thick: thickness, length: length, lean: lean,
 			advance: w.x.up(length + w.shop.CrosscutKerf),
 			again:   w.shop.RipAgain && length >= w.shop.MinRipLength,
 		})
@@ -208,11 +221,11 @@ func (w *Board) classOf(thickness, length layout.Length) *class {
 	return &w.classes[i]
 }
 
-func (w *Board) setThick(thickness layout.Length, class int) {
-	i := slices.IndexFunc(w.thicks, func(t thick) bool { return t.thickness == thickness })
+func (w *Board) setThick(thickness layout.Length, lean, class int) {
+	i := slices.IndexFunc(w.thicks, func(t thick) bool { return t.thickness == thickness && t.lean == lean })
 	if i < 0 {
 		i = len(w.thicks)
-		w.thicks = append(w.thicks, thick{thickness: thickness})
+		w.thicks = append(w.thicks, thick{thickness: thickness, lean: lean})
 	}
 	w.thicks[i].classes = append(w.thicks[i].classes, class)
 }
@@ -221,8 +234,8 @@ func (w *Board) setThick(thickness layout.Length, class int) {
 func (w *Board) newPiece(v way) piece {
 	grade := w.shop.Grades[w.problem.Bill[v.row].Grade]
 	p := piece{
-		way: v, advance: w.y.up(v.width + w.shop.RipKerf),
-		blockA: newSet(len(w.grown)), blockB: newSet(len(w.grown)), hitAt: w.hitsAt(v.width),
+		way: v, advance: w.y.up(v.width + w.leans[v.lean].kerf),
+		blockA: newSet(len(w.grown)), blockB: newSet(len(w.grown)), hitAt: w.hitsAt(v.width + w.leans[v.lean].by),
 	}
 	for i, d := range w.wood.Defects {
 		show, back := slices.Contains(grade.Show, d.Kind), slices.Contains(grade.Back, d.Kind)

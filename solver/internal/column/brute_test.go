@@ -20,6 +20,7 @@ type brute struct {
 	L, W   int
 	lies   [][]bruteLie            // by row of the bill
 	needs  []layout.Length         // of any way, each once
+	bevels []bruteBevel            // the first is none
 	strips map[stripAt]stripFronts // worked out already
 	known  map[layout.Length][]layout.Rect
 }
@@ -28,6 +29,7 @@ type brute struct {
 type stripAt struct {
 	x1, x2, thickness layout.Length
 	strip             layout.Rect
+	lean              layout.Length
 }
 
 type stripFronts struct{ with, without front }
@@ -76,6 +78,7 @@ func newBrute(p *layout.Problem, b *layout.Board, price []Value, limits []int) *
 	x := &brute{p: p, s: p.Shop, b: b, price: price, limits: limits, strips: map[stripAt]stripFronts{},
 		L: int(b.Length / unit), W: int(b.FullWidth() / unit)}
 	x.known = map[layout.Length][]layout.Rect{}
+	x.setBevels()
 	for i := range p.Bill {
 		x.lies = append(x.lies, x.liesOf(&p.Bill[i]))
 		for _, l := range x.lies[i] {
@@ -251,10 +254,14 @@ func (x *brute) trued(r layout.Rect) front {
 			continue
 		}
 		if r == u { // it may be a part itself, and is not ripped then
-			f.merge(x.part(r, r, planed))
+			f.merge(x.part(r, r, planed, x.bevels[0]))
 		}
 		if r.Length() >= x.s.MinRipLength {
-			f.merge(x.node(r, u, planed))
+			if len(x.bevels) > 1 {
+				f.merge(x.leaningNode(r, u, planed))
+			} else {
+				f.merge(x.node(r, u, planed))
+			}
 		}
 	}
 	return f
@@ -314,7 +321,7 @@ func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 				if t > planed || t < planed && u.Length() < x.s.MinBlank {
 					continue
 				}
-				f, bare := x.strip(r, strip, t)
+				f, bare := x.strip(r, strip, t, x.bevels[0])
 				x.join(best[i].with, bare, next.with)
 				x.join(best[i].without, bare, next.without)
 				if t == planed {
@@ -332,18 +339,18 @@ func (x *brute) node(r, u layout.Rect, planed layout.Length) front {
 
 // strip crosscuts a strip, with at least one part in it or with none. A part may
 // also be the whole strip.
-func (x *brute) strip(r, strip layout.Rect, t layout.Length) (with, without front) {
-	at := stripAt{r.X1, r.X2, t, strip}
+func (x *brute) strip(r, strip layout.Rect, t layout.Length, v bruteBevel) (with, without front) {
+	at := stripAt{r.X1, r.X2, t, strip, v.by}
 	known, ok := x.strips[at]
 	if !ok {
-		known.with, known.without = x.crosscut(r, strip, t)
+		known.with, known.without = x.crosscut(r, strip, t, v)
 		x.strips[at] = known
 	}
 	return known.with, known.without
 }
 
 // crosscut works a strip out.
-func (x *brute) crosscut(r, strip layout.Rect, t layout.Length) (with, without front) {
+func (x *brute) crosscut(r, strip layout.Rect, t layout.Length, v bruteBevel) (with, without front) {
 	kerf := int(x.s.CrosscutKerf / unit)
 	lo, hi := int(strip.X1/unit), int(strip.X2/unit)
 	type state struct{ with, without front }
@@ -360,7 +367,7 @@ func (x *brute) crosscut(r, strip layout.Rect, t layout.Length) (with, without f
 			off := x.offcut(cell, r.Length())
 			x.join(best[i].with, off, next.with)
 			x.join(best[i].without, off, next.without)
-			if f := x.cell(r, cell, t); len(f) > 0 {
+			if f := x.cell(r, cell, t, v); len(f) > 0 {
 				x.join(best[i].with, f, next.with)
 				x.join(best[i].with, f, next.without)
 			}
@@ -371,19 +378,22 @@ func (x *brute) crosscut(r, strip layout.Rect, t layout.Length) (with, without f
 }
 
 // cell is one part, or parts ripped from the cell again; at least one.
-func (x *brute) cell(r, cell layout.Rect, t layout.Length) front {
-	f := x.part(r, cell, t)
+func (x *brute) cell(r, cell layout.Rect, t layout.Length, v bruteBevel) front {
+	f := x.part(r, cell, t, v)
 	if !x.s.RipAgain || cell.Length() < x.s.MinRipLength {
 		return f
 	}
 	if !x.holdsAny(cell, t) {
 		return f
 	}
-	kerf := int(x.s.RipKerf / unit)
+	kerf := int((v.kerf + unit - 1) / unit)
 	g := x.sequence(int(cell.Y1/unit), int(cell.Y2/unit), kerf, func(i, j int) front {
 		piece := layout.Rect{X1: cell.X1, X2: cell.X2, Y1: layout.Length(i) * unit, Y2: layout.Length(j) * unit}
-		h := x.offcut(piece, r.Length())
-		h.merge(x.part(r, piece, t))
+		h := front{}
+		if v.by == 0 {
+			h = x.offcut(piece, r.Length())
+		}
+		h.merge(x.part(r, piece, t, v))
 		return h
 	})
 	// A cell that holds no part at all has no thickness to be planed to; the
@@ -404,19 +414,21 @@ func (x *brute) holdsAny(cell layout.Rect, t layout.Length) bool {
 }
 
 // part is the front of a leaf that is exactly one part.
-func (x *brute) part(r, leaf layout.Rect, t layout.Length) front {
+func (x *brute) part(r, leaf layout.Rect, t layout.Length, v bruteBevel) front {
 	f := front{}
 	loss := layout.Length(0)
 	if x.b.Edges != layout.EdgesBoth || r.Y2 < x.b.FullWidth() {
 		loss = x.s.EdgeJoint
 	}
 	far := min(x.b.Far(leaf.X1), x.b.Far(leaf.X2)) - loss
-	if leaf.Y2 > far || leaf.X1 < r.X1+x.s.Snipe || leaf.X2 > r.X2-x.s.Snipe {
+	wood := leaf
+	wood.Y2 += v.by
+	if wood.Y2 > far || leaf.X1 < r.X1+x.s.Snipe || leaf.X2 > r.X2-x.s.Snipe {
 		return f
 	}
 	for i := range x.p.Bill {
 		p := &x.p.Bill[i]
-		if p.Length != leaf.Length() || !x.sound(p, leaf, r.Length()) || x.price[i] <= 0 {
+		if p.Length != leaf.Length() || x.bevelOf(p) != v || !x.sound(p, wood, r.Length()) || x.price[i] <= 0 {
 			continue
 		}
 		for _, l := range x.lies[i] {

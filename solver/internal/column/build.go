@@ -72,6 +72,7 @@ func (b *Bench) buildNode(node *layout.Node, be blankEnds, lanes []lane) {
 		if l.strip < 0 {
 			strip.Offcut = kept
 		} else {
+			strip.Lean = w.leans[w.strips[l.strip].lean].by
 			if b.fill != nil {
 				b.fillStrip(strip, be, l)
 			} else {
@@ -96,11 +97,11 @@ func (b *Bench) layStrip(strip *layout.Node, be blankEnds, l lane) {
 		if b.buildCell(strip, id, l, cells[0]); len(strip.Children) == 0 {
 			return
 		}
-		*strip = layout.Node{Rect: strip.Rect}
+		*strip = layout.Node{Rect: strip.Rect, Lean: strip.Lean}
 	}
 	strip.Cut = layout.Crosscut
 	for _, c := range cells {
-		cell := &layout.Node{Rect: layout.Rect{X1: c.x1, X2: c.x2, Y1: strip.Y1, Y2: strip.Y2}}
+		cell := &layout.Node{Rect: layout.Rect{X1: c.x1, X2: c.x2, Y1: strip.Y1, Y2: strip.Y2}, Lean: strip.Lean}
 		b.buildCell(cell, id, l, c)
 		strip.Children = append(strip.Children, cell)
 	}
@@ -145,7 +146,7 @@ func (b *Bench) buildCell(cell *layout.Node, id int, l lane, c celled) {
 // topAt is the reach that the value of a cell was worked out with.
 func (b *Bench) topAt(id int, c *class, x int) layout.Length {
 	w, p := b.w, b.profile(id)
-	if b.cells[id].span == 1 || c.reach[x]-p.far >= w.y.at(p.at)+w.strips[p.strip].height {
+	if b.cells[id].span == 1 || c.reach[x]-p.far >= w.y.at(p.at)+w.strips[p.strip].height+p.lean {
 		return w.top
 	}
 	return w.y.at(max(p.at, w.y.down(c.reach[x]-p.far)))

@@ -38,7 +38,7 @@ func (b *Bench) setCells(id int) {
 	cv := &b.cells[id]
 	cv.span = 1
 	if p.slanted && w.exact() {
-		cv.span = w.y.up(w.strips[p.strip].height) + 2
+		cv.span = w.y.up(w.strips[p.strip].height+p.lean) + 2
 	}
 	cv.zones = room(cv.zones, len(t.classes))
 	for i, ci := range t.classes {
@@ -70,7 +70,7 @@ func (b *Bench) cellAt(id, i int, c *class, x int) Value {
 		return none
 	}
 	cv, p := &b.cells[id], b.profile(id)
-	full := b.w.y.at(p.at) + b.w.strips[p.strip].height
+	full := b.w.y.at(p.at) + b.w.strips[p.strip].height + p.lean
 	if cv.span == 1 {
 		if p.slanted && c.reach[x]-p.far < full {
 			return none
@@ -112,7 +112,7 @@ func (b *Bench) cellBest(p *profile, c *class, z *zone, top layout.Length) Value
 func (b *Bench) cellDirect(p *profile, c *class, z *zone, top layout.Length) (best Value, piece int) {
 	height := b.w.strips[p.strip].height
 	best, piece = none, -1
-	if b.w.y.at(p.at)+height > top {
+	if b.w.y.at(p.at)+height+p.lean > top {
 		return best, piece
 	}
 	for i := range c.pieces {
@@ -130,8 +130,8 @@ func (b *Bench) cellDirect(p *profile, c *class, z *zone, top layout.Length) (be
 //
 // The trace that leads there is left in b.cell; last is where it begins.
 func (b *Bench) cellStack(p *profile, c *class, z *zone, top layout.Length) (best Value, last int) {
-	w, kerf := b.w, b.w.shop.RipKerf
-	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, top)
+	w, kerf := b.w, b.w.leans[c.lean].kerf
+	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, top-p.lean)
 	n := max(0, w.y.up(y2+kerf)-p.at)
 	b.cell.v = size(b.cell.v, n+1, 0)
 	b.cell.from = room(b.cell.from, n+1)

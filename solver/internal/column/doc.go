@@ -16,8 +16,9 @@
 // Positions lie on a grid (grid.go). On the grid whose unit is the greatest
 // common divisor of all sizes, kerfs, trims and defect edges, with every start,
 // every end and every height allowed (Exact), the best column on the grid is the
-// best column, but for tapered and for warped boards that credit offcuts, where it is
-// a column of the best kind that the grid holds. Quick allows fewer positions and a coarser grid; what it
+// best column, but for some boards, where it is a column of the best kind that the
+// grid holds (restricts in board.go): tapered or warped ones that credit offcuts, and
+// those with bevelled parts. Quick allows fewer positions and a coarser grid; what it
 // finds is valid, not proven best.
 //
 // Everything that does not depend on prices is worked out once, by New. What
@@ -30,6 +31,14 @@
 // the length of the blank (lie.go). Quick then tries blanks as short as thick parts
 // need them (cuts_short.go), and rough rips where machines or a cup ask for narrow
 // pieces (rough_lines.go).
+//
+// A part may lie in the wood in several ways: flat or on edge, in one layer or in
+// several that are resawn (way.go). One leaf cut in a way is worth as many pieces as
+// it has layers.
+//
+// Strips that are ripped at a bevel lean (lean.go). What they take of their neighbours
+// depends on how these lean, so the rips of a trued node then run in layers, one for
+// every lean that the next strip may have.
 //
 // Where copies of parts are limited, Within finds a good column quickly, and
 // BestLimited (limited.go) the best: labels that count pieces run through the same

@@ -26,7 +26,7 @@ func (b *Bench) fillStrip(strip *layout.Node, be blankEnds, l lane) {
 	var most Value = none
 	for range fillTries {
 		b.setWorth(asked, f.left)
-		try := &layout.Node{Rect: strip.Rect}
+		try := &layout.Node{Rect: strip.Rect, Lean: strip.Lean}
 		b.layStrip(try, be, l)
 		counts := w.countParts(try)
 		if v := f.worth(counts); v > most {

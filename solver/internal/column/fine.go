@@ -45,7 +45,7 @@ func (w *Board) guessStrips(ways []way) int {
 		}
 		for _, q := range ways {
 			both := p.width + w.shop.RipKerf + q.width
-			if q.length == p.length && q.thickness == p.thickness && both <= w.top-w.near {
+			if q.length == p.length && q.thickness == p.thickness && q.lean == p.lean && both <= w.top-w.near {
 				heights[height{p.thickness, both}] = true
 			}
 		}

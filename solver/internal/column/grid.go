@@ -49,6 +49,15 @@ func gcd(lengths ...layout.Length) layout.Length {
 	return d
 }
 
+// refine is unit halved as long as at most most positions lie on size: what a rip at
+// a bevel takes is no multiple of any unit, and is rounded up.
+func refine(size, unit layout.Length, most int) layout.Length {
+	for unit%2 == 0 && 2*size/unit <= layout.Length(most) {
+		unit /= 2
+	}
+	return unit
+}
+
 // coarsen is unit doubled until at most most positions lie on size, so that
 // positions stay on the marks of a rule; most 0 means any number.
 func coarsen(size, unit layout.Length, most int) layout.Length {

@@ -29,7 +29,7 @@ func (w *Board) harvestNode(n, blank *layout.Node, trued bool) {
 	trued = trued || n.Trued
 	if len(n.Children) == 0 {
 		if n.Part == "" && n.Offcut == "" && !n.Trued && w.keeps(n.Rect, blank.Length()) {
-			*n = layout.Node{Rect: n.Rect, Offcut: kept}
+			*n = layout.Node{Rect: n.Rect, Lean: n.Lean, Offcut: kept}
 		}
 		return
 	}
@@ -46,7 +46,7 @@ func (w *Board) harvestGaps(n, blank *layout.Node, trued bool) {
 	if n.Trued {
 		inner = w.shop.Usable(w.wood, n.Rect)
 	}
-	for _, gap := range gaps(inner, n, w.shop.Kerf(n.Cut, trued)) {
+	for _, gap := range w.gaps(inner, n, w.shop.Kerf(n.Cut, trued)) {
 		long := blank.Length()
 		if n == blank {
 			long = gap.Length()
@@ -90,22 +90,30 @@ func (w *Board) kerfsClear(r layout.Rect, parent *layout.Node) bool {
 }
 
 // gaps are the rectangles between the children of n, a kerf away from them, and
-// before the first and after the last.
-func gaps(inner layout.Rect, n *layout.Node, kerf layout.Length) []layout.Rect {
+// before the first and after the last. Of leaning ones they keep clear on both faces;
+// in a leaning cell none are sought.
+func (w *Board) gaps(inner layout.Rect, n *layout.Node, kerf layout.Length) []layout.Rect {
+	if n.Cut == layout.Rip && n.Lean > 0 {
+		return nil
+	}
 	var found []layout.Rect
 	gap := inner
 	for _, c := range n.Children {
+		before, after := kerf, kerf
+		if c.Lean > 0 && n.Cut == layout.Rip {
+			before, after = w.leanNamed(c.Lean).kerf, w.leanNamed(c.Lean).apart(w.leans[0])
+		}
 		if n.Cut == layout.Crosscut {
-			gap.X2 = c.X1 - kerf
+			gap.X2 = c.X1 - before
 		} else {
-			gap.Y2 = c.Y1 - kerf
+			gap.Y2 = c.Y1 - before
 		}
 		found = append(found, gap)
 		gap = inner
 		if n.Cut == layout.Crosscut {
-			gap.X1 = c.X2 + kerf
+			gap.X1 = c.X2 + after
 		} else {
-			gap.Y1 = c.Y2 + kerf
+			gap.Y1 = c.Y2 + after
 		}
 	}
 	return append(found, gap)

@@ -48,7 +48,7 @@ func (s *limited) directChain(key cellKey) *chain {
 	height := w.strips[p.strip].height
 	z := &key.class.zones[key.zone]
 	c := newChain(levelDirect, 1, 0, 1)
-	if w.y.at(p.at)+height > key.top {
+	if w.y.at(p.at)+height+p.lean > key.top {
 		return c
 	}
 	for i := range key.class.pieces {
@@ -88,8 +88,8 @@ func offcutArc(lo, hi layout.Length, worth Value) arc {
 func (s *limited) stackChain(key cellKey) *chain {
 	w, p := s.w, &s.w.profiles[key.profile]
 	z := &key.class.zones[key.zone]
-	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, key.top)
-	n := max(0, w.y.up(y2+w.shop.RipKerf)-p.at)
+	y2 := min(w.y.at(p.at)+w.strips[p.strip].height, key.top-p.lean)
+	n := max(0, w.y.up(y2+w.leans[key.class.lean].kerf)-p.at)
 	c := newChain(levelStack, 1, 0, n+1)
 	blocked := z.hit.meets(p.hit)
 	for k := range n + 1 {

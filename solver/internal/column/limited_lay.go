@@ -22,7 +22,7 @@ func (s *limited) layBoard(l *label) *layout.Node {
 	for _, step := range l.steps() {
 		node := root.Rect
 		node.X1, node.X2 = step.arc.lo, step.arc.hi
-		child := s.layStep(node, step)
+		child := s.layStep(node, 0, step)
 		if step.arc.piece != nil {
 			s.w.setWhole(child, step.arc.piece)
 		}
@@ -32,9 +32,17 @@ func (s *limited) layBoard(l *label) *layout.Node {
 	return root
 }
 
+// leanOf is how much the node leans that a step of rips cuts off.
+func (s *limited) leanOf(step *label) layout.Length {
+	if step.arc.level != levelNode || step.arc.offcut {
+		return 0
+	}
+	return s.w.leans[s.w.strips[step.arc.strip].lean].by
+}
+
 // layStep makes the node that one step cuts off.
-func (s *limited) layStep(r layout.Rect, step *label) *layout.Node {
-	n := &layout.Node{Rect: r}
+func (s *limited) layStep(r layout.Rect, lean layout.Length, step *label) *layout.Node {
+	n := &layout.Node{Rect: r, Lean: lean}
 	switch {
 	case step.arc.offcut:
 		n.Offcut = kept
@@ -69,7 +77,7 @@ func (s *limited) layAcross(n *layout.Node, inner layout.Rect, steps []*label) {
 	for _, step := range steps {
 		r := inner
 		r.Y1, r.Y2 = inner.Y1+step.arc.lo, inner.Y1+step.arc.hi
-		n.Children = append(n.Children, s.layStep(r, step))
+		n.Children = append(n.Children, s.layStep(r, s.leanOf(step), step))
 	}
 }
 
@@ -78,7 +86,7 @@ func (s *limited) layStrip(n *layout.Node, steps []*label) {
 	for _, step := range steps {
 		r := n.Rect
 		r.X1, r.X2 = n.X1+step.arc.lo, n.X1+step.arc.hi
-		n.Children = append(n.Children, s.layStep(r, step))
+		n.Children = append(n.Children, s.layStep(r, n.Lean, step))
 	}
 	if only := n.Children[0]; len(n.Children) == 1 && only.Rect == n.Rect && len(only.Children) == 0 {
 		*n = *only

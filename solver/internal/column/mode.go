@@ -1,12 +1,16 @@
 package column
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // mode is a choice of thicknesses that one trued blank allows its strips.
 type mode struct {
-	only int           // the one thickness allowed, or -1 for any
-	must int           // a thickness that one strip must have, or -1
-	most layout.Length // no strip is thicker
+	only layout.Length // the one thickness allowed, or 0 for any
+	must layout.Length // a thickness that one strip must have, or 0
+	most layout.Length // no strip is thicker, and leaning ones, which are not planed thinner, are as thick
 	// ripped says that the node was ripped rough at its far side, where that makes a
 	// difference.
 	ripped bool
@@ -37,7 +41,7 @@ func (w *Board) modesOf(blank layout.Rect, jointed bool) []mode {
 		case kinds == 0:
 			return nil
 		case !short || kinds == 1:
-			return []mode{{only: -1, must: -1, most: most}}
+			return append([]mode{{most: most}}, w.leaningBelow(most)...)
 		}
 		return w.eachThickness(most)
 	}
@@ -47,9 +51,9 @@ func (w *Board) modesOf(blank layout.Rect, jointed bool) []mode {
 	for t := range w.thicks {
 		if thick := w.thicks[t].thickness; thick == w.wood.Thickness && thick <= most {
 			if short || kinds == 1 {
-				return []mode{{only: t, must: -1, most: most}}
+				return []mode{{only: thick, most: thick}}
 			}
-			return []mode{{only: -1, must: t, most: most}}
+			return []mode{{must: thick, most: thick}}
 		}
 	}
 	return nil
@@ -61,17 +65,34 @@ func (w *Board) thinner(avail layout.Length) (most layout.Length, kinds int) {
 	for i := range w.thicks {
 		if t := w.thicks[i].thickness; t <= avail {
 			most = max(most, t)
-			kinds++
+			if !slices.ContainsFunc(w.thicks[:i], func(o thick) bool { return o.thickness == t }) {
+				kinds++
+			}
 		}
 	}
 	return most, kinds
+}
+
+// leaningBelow lists the modes of nodes that are planed thinner than they could be
+// for the sake of leaning strips.
+func (w *Board) leaningBelow(most layout.Length) []mode {
+	var modes []mode
+	for i := range w.thicks {
+		t := &w.thicks[i]
+		if m := (mode{most: t.thickness}); t.lean > 0 && t.thickness < most && !slices.Contains(modes, m) {
+			modes = append(modes, m)
+		}
+	}
+	return modes
 }
 
 func (w *Board) eachThickness(most layout.Length) []mode {
 	var modes []mode
 	for t := range w.thicks {
 		if w.thicks[t].thickness <= most {
-			modes = append(modes, mode{only: t, must: -1, most: most})
+			if m := (mode{only: w.thicks[t].thickness, most: w.thicks[t].thickness}); !slices.Contains(modes, m) {
+				modes = append(modes, m)
+			}
 		}
 	}
 	return modes
@@ -83,6 +104,6 @@ func (w *Board) jointed() bool { return !w.wood.Straight() || w.wood.Edges != la
 
 // allows reports whether strip s may lie in a node of mode m.
 func (w *Board) allows(m mode, s int) bool {
-	t := w.strips[s].thick
-	return (m.only < 0 || t == m.only) && w.thicks[t].thickness <= m.most
+	t := w.thicks[w.strips[s].thick].thickness
+	return (m.only == 0 || t == m.only) && (t == m.most || t < m.most && w.strips[s].lean == 0)
 }

@@ -3,14 +3,16 @@ package column
 import "sawbill/layout"
 
 // nodeWork is the scratch of one trued node that may lie anywhere across a
-// rough blank. v[0] is as in ripWork; v[1] is the same over the rips that hold a
-// strip of the thickness that the mode demands.
+// rough blank. v is as in ripWork, by layer: what is counted there is that the next
+// strip may start at a position, if it leans as the layer says.
 type nodeWork struct {
-	v    [2][]Value
-	from [2][]nodeStep
-	j0   int
-	y1   layout.Length // of the node
-	keep [2]nodeKeep
+	layers layers
+	v      [][]Value
+	from   [][]nodeStep
+	j0     int
+	y1     layout.Length // of the node
+	near   layout.Length // where it begins to be usable
+	keep   []nodeKeep
 }
 
 // nodeStep says how a state was reached: from prev in layer by a strip, or by a
@@ -20,11 +22,13 @@ type nodeStep struct {
 	layer       int8
 }
 
-// nodeKeep is the best start of an offcut strip so far.
+// nodeKeep is the best start of an offcut strip so far, for those that lead to one
+// layer.
 type nodeKeep struct {
-	most   Value
-	mostAt int
-	behind int
+	most      Value
+	mostAt    int
+	mostLayer int
+	behind    int
 }
 
 // across is what the rips of a trued node are measured by.
@@ -48,12 +52,12 @@ func (b *Bench) newAcross(be blankEnds, k int, m mode) across {
 
 // nodeRun fills the rips of a trued node that starts at y1 across.
 func (b *Bench) nodeRun(t across, y1 layout.Length) {
-	w := b.w
-	b.rough.node.y1 = y1
-	b.rough.node.j0 = w.y.up(w.nearOf(t.be.a, t.be.ends[t.k], y1))
+	w, node := b.w, &b.rough.node
+	node.y1, node.near = y1, w.nearOf(t.be.a, t.be.ends[t.k], y1)
+	node.j0 = w.y.up(node.near)
 	n := w.y.up(w.top+w.shop.RipKerf) + 1
 	b.nodeReset(n, t.m)
-	node := &b.rough.node
+	clear := len(w.grown) == 0 && !w.slants()
 	for j := node.j0; j <= n; j++ {
 		for layer := range node.v {
 			v, from := node.v[layer], node.from[layer]
@@ -63,7 +67,8 @@ func (b *Bench) nodeRun(t across, y1 layout.Length) {
 			if w.cfg.InnerOffcuts {
 				b.nodeExtend(t, layer, j)
 			}
-			if v[j] > none && j <= w.y.n {
+			rises := j == node.j0 || v[j] > v[j-1]
+			if v[j] > none && j <= w.y.n && (rises || !clear || layer == 0 && node.layers.leans > 1) {
 				b.nodePush(t, layer, j)
 			}
 		}
@@ -82,35 +87,41 @@ func (b *Bench) nodeKeeps() {
 
 func (b *Bench) nodeReset(n int, m mode) {
 	node := &b.rough.node
+	node.layers = b.w.layersOf(m)
+	count := node.layers.count()
+	for len(node.v) < count {
+		node.v, node.from, node.keep = append(node.v, nil), append(node.from, nil), append(node.keep, nodeKeep{})
+	}
+	node.v, node.from, node.keep = node.v[:count], node.from[:count], node.keep[:count]
 	for layer := range node.v {
 		node.v[layer] = size(node.v[layer], n+1, none)
 		node.from[layer] = size(node.from[layer], n+2, nodeStep{})
 	}
 	b.nodeKeeps()
 	if node.j0 <= n {
-		start := 0
-		if m.must < 0 {
-			start = 1
-		}
-		node.v[start][node.j0] = 0
+		node.v[0][node.j0] = 0
 	}
 }
 
-// nodePush adds every strip that may start at position j.
+// nodePush adds every strip that may start at position j and leans as the layer
+// says. What follows it may start at once, or where it leans otherwise, a little
+// later.
 func (b *Bench) nodePush(t across, layer, j int) {
 	w, node := b.w, &b.rough.node
+	lean, held := node.layers.next(layer)
 	for s := range w.strips {
+		st := &w.strips[s]
 		id := t.at[s][j]
-		if id < 0 || !w.allows(t.m, s) || b.rows[id][t.k] <= 0 {
+		if id < 0 || !w.allows(t.m, s) || b.rows[id][t.k] <= 0 || !w.opens(lean, st.lean, j, node.near) {
 			continue
 		}
-		to := layer
-		if w.strips[s].thick == t.m.must && b.rows[id][t.k] > b.bare(t, int(id)) {
-			to = 1
-		}
-		next := j + w.strips[s].advance
-		if sum := node.v[layer][j] + b.rows[id][t.k]; sum > node.v[to][next] {
-			node.v[to][next], node.from[to][next] = sum, nodeStep{int32(j), int32(s), int8(layer)}
+		sum := node.v[layer][j] + b.rows[id][t.k]
+		holds := held || node.layers.must && w.thicks[st.thick].thickness == t.m.must && b.rows[id][t.k] > b.bare(t, int(id))
+		for _, next := range w.next {
+			to, at := node.layers.of(holds, next), j+st.advance+w.after(st.lean, next)
+			if at < len(node.v[to]) && sum > node.v[to][at] {
+				node.v[to][at], node.from[to][at] = sum, nodeStep{int32(j), int32(s), int8(layer)}
+			}
 		}
 	}
 }
@@ -128,27 +139,46 @@ func (b *Bench) bare(t across, id int) Value {
 	return keep.before(x2) - keep.before(x1)
 }
 
-// nodeReach moves on to the positions at which an offcut strip that ends at y
-// may start.
+// nodeReach moves on to the positions at which an offcut strip that ends at y and
+// leads to a layer may start.
 func (b *Bench) nodeReach(t across, layer int, y layout.Length, limit int) *nodeKeep {
 	w, node := b.w, &b.rough.node
 	k := &node.keep[layer]
+	_, held := node.layers.next(layer)
+	square := node.layers.of(held, 0)
 	for k.behind < limit && w.y.at(k.behind+1)+w.shop.MinOffcutWidth <= y {
 		k.behind++
-		if v := node.v[layer][k.behind]; v > none {
-			if v -= b.w.measure.worth(t.x1, t.x2, 0, w.y.at(k.behind)); v > k.most {
-				k.most, k.mostAt = v, k.behind
-			}
+		b.nodeOffer(t, k, square)
+		if square > 0 && !held && node.layers.leans > 1 {
+			b.nodeOffer(t, k, 0)
 		}
 	}
 	return k
 }
 
+// nodeOffer lets an offcut strip start where k has come to, in a layer.
+func (b *Bench) nodeOffer(t across, k *nodeKeep, layer int) {
+	v := b.rough.node.v[layer][k.behind]
+	if v <= none {
+		return
+	}
+	if v -= b.w.measure.worth(t.x1, t.x2, 0, b.w.y.at(k.behind)); v > k.most {
+		k.most, k.mostAt, k.mostLayer = v, k.behind, layer
+	}
+}
+
+// nodeKerf is what lies between the end of an offcut strip and the position of a
+// layer at which the next strip may start.
+func (b *Bench) nodeKerf(layer int) layout.Length {
+	next, _ := b.rough.node.layers.next(layer)
+	return b.w.leans[max(next, 0)].kerf
+}
+
 // nodeExtend lets an offcut strip end one kerf before position j.
 func (b *Bench) nodeExtend(t across, layer, j int) {
 	w, node := b.w, &b.rough.node
-	end := w.y.at(j) - w.shop.RipKerf
-	if !t.keeps || end > t.clip || end > w.top || j == node.j0 {
+	end := w.y.at(j) - b.nodeKerf(layer)
+	if next, _ := node.layers.next(layer); !t.keeps || next == anyLean || end > t.clip || end > w.top || j == node.j0 {
 		return
 	}
 	k := b.nodeReach(t, layer, end, j-1)
@@ -157,14 +187,15 @@ func (b *Bench) nodeExtend(t across, layer, j int) {
 	}
 	if v := k.most + w.measure.worth(t.x1, t.x2, 0, end); v > node.v[layer][j] {
 		node.v[layer][j] = v
-		node.from[layer][j] = nodeStep{int32(k.mostAt), offcutStrip, int8(layer)}
+		node.from[layer][j] = nodeStep{int32(k.mostAt), offcutStrip, int8(k.mostLayer)}
 	}
 }
 
 // nodeEnd is the most that the node gives when it ends at y2 across, which is
 // asked for in ascending order; an offcut strip at its far side may be the last
-// of it, and then last is negative: -1 less the position where it starts.
-func (b *Bench) nodeEnd(t across, y2 layout.Length) (best Value, last int) {
+// of it, and then last is negative: -1 less the position where it starts, in the
+// layer.
+func (b *Bench) nodeEnd(t across, y2 layout.Length) (best Value, last, layer int) {
 	w, node := b.w, &b.rough.node
 	top := y2 - w.shop.EdgeJoint
 	if y2 == w.wood.FullWidth() {
@@ -172,15 +203,16 @@ func (b *Bench) nodeEnd(t across, y2 layout.Length) (best Value, last int) {
 	}
 	j := w.y.down(top + w.shop.RipKerf)
 	if j < node.j0 {
-		return none, 0
+		return none, 0, 0
 	}
-	best, last = node.v[1][j], j
+	layer = len(node.v) - 1
+	best, last = node.v[layer][j], j
 	if end := min(top, t.clip); t.keeps {
-		if k := b.nodeReach(t, 1, end, j); k.most > none {
+		if k := b.nodeReach(t, layer, end, j); k.most > none {
 			if v := k.most + w.measure.worth(t.x1, t.x2, 0, end); v > best {
-				return v, -1 - k.mostAt
+				return v, -1 - k.mostAt, k.mostLayer
 			}
 		}
 	}
-	return best, last
+	return best, last, layer
 }

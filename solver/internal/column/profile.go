@@ -16,6 +16,7 @@ type profile struct {
 	at    int
 	lie   int
 	far   layout.Length // lost to joint the far edge
+	lean  layout.Length // how much further its parts reach on face B
 	hit   set           // defects that it meets across
 	clear bool          // it meets none
 	// coarse says that it stands for all strips that meet the same defects,
@@ -35,8 +36,9 @@ func (p *profile) stacks(z *zone) bool { return !p.coarse || !z.hit.meets(p.hit)
 func (w *Board) setStrips() {
 	for t := range w.thicks {
 		for _, h := range w.heights(&w.thicks[t]) {
-			if h <= w.top-w.near {
-				w.strips = append(w.strips, strip{t, h, w.y.up(h + w.shop.RipKerf)})
+			lean := w.thicks[t].lean
+			if l := w.leans[lean]; h+l.by+2*l.inset() <= w.top-w.near {
+				w.strips = append(w.strips, strip{t, lean, h, w.y.up(h + w.shop.RipKerf)})
 			}
 		}
 	}
@@ -90,7 +92,7 @@ func (w *Board) markStacks(c *class, can []bool) {
 		for _, width := range c.widths {
 			if end := w.y.up(w.y.at(i) + width); end <= w.y.n {
 				can[end] = true
-				if next := i + w.y.up(width+w.shop.RipKerf); c.again && next <= w.y.n {
+				if next := i + w.y.up(width+w.leans[c.lean].kerf); c.again && next <= w.y.n {
 					from[next] = true
 				}
 			}
@@ -109,7 +111,7 @@ func (w *Board) fewHeights(t *thick, widths []layout.Length) []layout.Length {
 		}
 		for i, a := range c.widths {
 			for _, b := range c.widths[i:] {
-				pairs = append(pairs, w.y.at(w.y.up(a+w.shop.RipKerf))+b)
+				pairs = append(pairs, w.y.at(w.y.up(a+w.leans[c.lean].kerf))+b)
 			}
 		}
 	}
@@ -145,7 +147,7 @@ func (w *Board) profilesOf(lie, s int, known map[string]int32) []int32 {
 	at := make([]int32, w.y.n+1)
 	for j := range at {
 		at[j] = -1
-		if w.y.at(j)+w.strips[s].height > w.top {
+		if l := w.leans[w.strips[s].lean]; w.y.at(j)+w.strips[s].height+l.by+l.inset() > w.top {
 			continue
 		}
 		p := w.newProfile(lie, s, j)
@@ -168,17 +170,18 @@ func (w *Board) profilesOf(lie, s int, known map[string]int32) []int32 {
 // newProfile describes the strip s at position j, in blanks of one lie.
 func (w *Board) newProfile(lie, s, j int) profile {
 	span := w.stripSpan(s, j)
-	p := profile{strip: s, at: j, lie: lie, far: w.far + w.lies[lie].ripped, hit: w.lies[lie].hits(span)}
+	p := profile{strip: s, at: j, lie: lie, far: w.far + w.lies[lie].ripped, lean: w.leans[w.strips[s].lean].by, hit: w.lies[lie].hits(span)}
 	p.clear = p.hit.empty()
 	p.slanted = w.slants() && span.Hi > min(w.wood.Width, w.wood.TipWidth)-p.far
 	if p.slanted && w.measure.rate > 0 {
-		p.lo, p.hi = w.below(span.Hi)
+		p.lo, p.hi = w.below(span.Hi - p.lean)
 	}
 	return p
 }
 
+// stripSpan is what a strip meets across, on either face.
 func (w *Board) stripSpan(s, j int) layout.Span {
-	return layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + w.strips[s].height}
+	return layout.Span{Lo: w.y.at(j), Hi: w.y.at(j) + w.strips[s].height + w.leans[w.strips[s].lean].by}
 }
 
 // profileKey is the same for all strips that a profile stands for.

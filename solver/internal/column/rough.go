@@ -82,13 +82,13 @@ func (b *Bench) full(be blankEnds, k int, m mode) Value {
 	}
 	t := b.newAcross(be, k, m)
 	b.nodeRun(t, 0)
-	v, _ := b.nodeEnd(t, b.w.wood.FullWidth())
+	v, _, _ := b.nodeEnd(t, b.w.wood.FullWidth())
 	return v
 }
 
 // simple reports whether ripFull serves.
 func (b *Bench) simple(m mode) bool {
-	return m.must < 0 && (!b.w.cfg.InnerOffcuts || b.w.measure.rate == 0)
+	return m.must == 0 && len(b.w.leans) == 1 && (!b.w.cfg.InnerOffcuts || b.w.measure.rate == 0)
 }
 
 // roughRun fills the programme of rough rips and gives its result:
@@ -163,7 +163,7 @@ func (b *Bench) eachRoughNode(be blankEnds, k, j int, lines *roughLines, offer f
 			if !slices.Contains(e.modes, m) {
 				continue
 			}
-			if v, _ := b.nodeEnd(t, e.y2); v > 0 {
+			if v, _, _ := b.nodeEnd(t, e.y2); v > 0 {
 				offer(t, e.y2, v)
 			}
 		}

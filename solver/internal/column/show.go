@@ -4,7 +4,7 @@ import "sawbill/layout"
 
 // setPart makes a leaf a part. Which face it shows is set once the tree is whole.
 func (w *Board) setPart(leaf *layout.Node, p *piece) {
-	leaf.Part, leaf.OnEdge = w.problem.Bill[p.row].Name, p.onEdge
+	leaf.Part, leaf.OnEdge, leaf.Lean = w.problem.Bill[p.row].Name, p.onEdge, w.leans[p.lean].by
 	if p.layers > 1 {
 		leaf.Layers = p.layers
 	}
@@ -18,7 +18,7 @@ func (w *Board) setShows(root *layout.Node) {
 	}
 	root.LeavesByBlank(func(blank, leaf *layout.Node) {
 		if leaf.Part != "" {
-			leaf.Show = w.pieceOf(leaf).show(w.under(leaf.Rect, blank.Length()))
+			leaf.Show = w.pieceOf(leaf).show(w.under(leaf, blank.Length()))
 		}
 	})
 }
@@ -34,9 +34,11 @@ func (p *piece) show(hit set) layout.Face {
 	return layout.Through
 }
 
-// under is the set of defects, grown, that meet a rectangle in a rough crosscut
-// blank of a length.
-func (w *Board) under(r layout.Rect, blank layout.Length) set {
+// under is the set of defects, grown, that meet a leaf in a rough crosscut blank of a
+// length, on either face.
+func (w *Board) under(leaf *layout.Node, blank layout.Length) set {
+	r := leaf.Rect
+	r.Y2 += leaf.Lean
 	hit, shift := newSet(len(w.grown)), w.wood.Shift(blank)
 	for i, g := range w.grown {
 		g.Y2 += shift

@@ -26,9 +26,9 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 	for i, c := range n.Children {
 		var by, unit layout.Length
 		if n.Cut == layout.Rip {
-			by, unit = c.Y1-inner.Y1, w.y.unit
+			by, unit = c.Y1-inner.Y1-w.insetOf(c, n), w.y.unit
 			if i > 0 {
-				by = c.Y1 - n.Children[i-1].Y2 - w.shop.RipKerf
+				by = c.Y1 - n.Children[i-1].Y2 - w.leanNamed(n.Children[i-1].Lean).apart(w.leanNamed(c.Lean))
 			}
 		} else {
 			by, unit = c.X1-max(inner.X1, trued.X1+w.shop.Snipe), w.x.unit
@@ -45,6 +45,15 @@ func (w *Board) snugIn(n, trued *layout.Node) {
 	}
 }
 
+// insetOf is how far a ripped child stays from the near edge of its parent: along an
+// edge that leans as much, it loses nothing.
+func (w *Board) insetOf(c, parent *layout.Node) layout.Length {
+	if c.Lean == parent.Lean {
+		return 0
+	}
+	return w.leanNamed(c.Lean).inset()
+}
+
 // move shifts a node in a trued one and all below it if its parts stay sound and on the board,
 // and reports whether they do.
 func (w *Board) move(n, trued *layout.Node, cut layout.Cut, by layout.Length) bool {
@@ -57,7 +66,7 @@ func (w *Board) move(n, trued *layout.Node, cut layout.Cut, by layout.Length) bo
 	}
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" {
-			leaf.Show = w.pieceOf(leaf).show(w.under(leaf.Rect, trued.Length()))
+			leaf.Show = w.pieceOf(leaf).show(w.under(leaf, trued.Length()))
 		}
 	}
 	return true
@@ -76,7 +85,7 @@ func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
 // holds reports whether the wood under a part leaf is sound enough for it, in a
 // trued node.
 func (w *Board) holds(leaf *layout.Node, trued layout.Rect) bool {
-	p, hit := w.pieceOf(leaf), w.under(leaf.Rect, trued.Length())
-	return leaf.Y2 <= w.wood.FarMin(leaf.Along())-w.shop.LossesOf(w.wood, trued).Far &&
+	p, hit := w.pieceOf(leaf), w.under(leaf, trued.Length())
+	return leaf.Y2+leaf.Lean <= w.wood.FarMin(leaf.Along())-w.shop.LossesOf(w.wood, trued).Far &&
 		!(p.blockA.meets(hit) && p.blockB.meets(hit))
 }

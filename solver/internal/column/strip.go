@@ -120,7 +120,7 @@ func (b *Bench) linesOf(id int) []line {
 				continue
 			}
 			if p.slanted {
-				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height+p.far)
+				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height+p.lean+p.far)
 			}
 		}
 		b.strip.lines = append(b.strip.lines, l)

@@ -66,10 +66,9 @@ func (w *Board) newLane(strip, j, lie int) lane {
 func (b *Bench) nodeLanes(t across, y1, y2 layout.Length) []lane {
 	w := b.w
 	b.nodeRun(t, y1)
-	_, last := b.nodeEnd(t, y2)
+	_, last, layer := b.nodeEnd(t, y2)
 	node := &b.rough.node
 	var lanes []lane
-	layer := int8(1)
 	if last < 0 {
 		top := y2 - w.shop.EdgeJoint
 		if y2 == w.wood.FullWidth() {
@@ -82,11 +81,11 @@ func (b *Bench) nodeLanes(t across, y1, y2 layout.Length) []lane {
 		f := node.from[layer][last]
 		switch {
 		case f.strip == offcutStrip:
-			lanes = append(lanes, lane{strip: -1, y1: w.y.at(int(f.prev)), y2: w.y.at(last) - w.shop.RipKerf})
+			lanes = append(lanes, lane{strip: -1, y1: w.y.at(int(f.prev)), y2: w.y.at(last) - b.nodeKerf(layer)})
 		case f.strip >= 0:
 			lanes = append(lanes, w.newLane(int(f.strip), int(f.prev), w.lieIn(t.be.a, t.be.ends[t.k], t.m)))
 		}
-		last, layer = int(f.prev), f.layer
+		last, layer = int(f.prev), int(f.layer)
 	}
 	slices.Reverse(lanes)
 	return lanes

@@ -9,6 +9,7 @@ type way struct {
 	row    int // in the bill
 	layers int
 	onEdge bool
+	lean   int // index into the leans of the board
 	// The leaf's, allowances included.
 	thickness, width, length layout.Length
 }
@@ -36,7 +37,7 @@ func (w *Board) waysOf(row int, part *layout.Part) []way {
 	var ways []way
 	add := func(onEdge bool, width layout.Length, need func(*layout.Shop, int) layout.Length) {
 		for n := 1; n <= most; n++ {
-			v := way{row: row, layers: n, onEdge: onEdge, thickness: need(s, n), width: width, length: part.CutLength(s)}
+			v := way{row: row, layers: n, onEdge: onEdge, lean: w.leanOf(part), thickness: need(s, n), width: width, length: part.CutLength(s)}
 			if !w.couldHold(&v) {
 				return
 			}
@@ -53,7 +54,8 @@ func (w *Board) waysOf(row int, part *layout.Part) []way {
 // couldHold reports whether some blank of the board could hold a part lying in a way.
 func (w *Board) couldHold(v *way) bool {
 	longest := w.wood.Length - 2*w.shop.EndTrim - 2*max(w.end, w.shop.Snipe)
-	return v.thickness <= w.thickest(v.length, v.width) && v.length <= longest && v.width <= w.top-w.near
+	wide := v.width + w.leans[v.lean].by + 2*w.leans[v.lean].inset()
+	return v.thickness <= w.thickest(v.length, v.width) && v.length <= longest && wide <= w.top-w.near
 }
 
 // setPieces numbers the pieces of all classes.

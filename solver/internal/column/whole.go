@@ -18,7 +18,7 @@ func (w *Board) setWholes() {
 	}
 	for i := range w.classes {
 		c := &w.classes[i]
-		if c.length >= w.shop.MinRipLength || !w.maybeTrued(c.length, w.jointed(), c.thick) {
+		if c.lean > 0 || c.length >= w.shop.MinRipLength || !w.maybeTrued(c.length, w.jointed(), c.thick) {
 			continue
 		}
 		for k := range c.pieces {
@@ -56,7 +56,7 @@ func (w *Board) wholesFrom(i int, offer func(c child, p *piece)) {
 	for _, h := range w.wholes {
 		x2 := w.x.at(i) + h.class.length
 		r := layout.Rect{X1: w.x.at(i), X2: x2, Y1: 0, Y2: w.wood.FullWidth()}
-		if x2 > w.wood.Length-w.shop.EndTrim || w.hasMetal(r) || w.metalAfter(x2) || h.piece.blockedBy(w.under(r, h.class.length)) {
+		if x2 > w.wood.Length-w.shop.EndTrim || w.hasMetal(r) || w.metalAfter(x2) || h.piece.blockedBy(w.under(&layout.Node{Rect: r}, h.class.length)) {
 			continue
 		}
 		offer(child{prev: i, a: i, x2: x2, kind: childWhole, whole: h.piece}, h.piece)

@@ -70,5 +70,5 @@ func (w *Board) zoneKey(c *class, at layout.Length) (set, string) {
 
 // cellOffcuts reports whether offcuts of the last rip are sought in cells of c.
 func (w *Board) cellOffcuts(c *class) bool {
-	return w.cfg.InnerOffcuts && c.again && w.measure.rate > 0 && c.length >= w.shop.MinOffcutLength
+	return w.cfg.InnerOffcuts && c.lean == 0 && c.again && w.measure.rate > 0 && c.length >= w.shop.MinOffcutLength
 }

@@ -8,7 +8,7 @@ import (
 
 // Warped is Varied with most boards bowed, crooked, cupped or twisted by chance,
 // with machines that some boards are too wide for, and with thick parts, parts that
-// may stand on edge and thin ones that may be resawn.
+// may stand on edge, thin ones that may be resawn and bevelled ones.
 func Warped(size Size, seed int64) *layout.Problem {
 	p := Varied(size, seed)
 	rng := rand.New(rand.NewSource(seed + 2))
@@ -27,13 +27,15 @@ func Warped(size Size, seed int64) *layout.Problem {
 	}
 	for i := range p.Bill {
 		part := &p.Bill[i]
-		switch rng.Intn(8) {
+		switch rng.Intn(9) {
 		case 0, 1:
 			part.Thickness = []layout.Length{layout.Inch, 3 * layout.Inch / 2, 7 * layout.Inch / 4}[rng.Intn(3)]
 		case 2:
 			part.OnEdge = true
 		case 3, 4:
 			part.Resaw, part.Thickness = true, layout.Length(1+rng.Intn(3))*layout.Inch/8
+		case 5:
+			part.Bevel = layout.Angle(1+rng.Intn(45)) * layout.Degree
 		}
 	}
 	return p
