@@ -9,6 +9,7 @@ require (
 	github.com/fogleman/gg v1.3.0 // indirect
 	github.com/go-pdf/fpdf v0.9.0 // indirect
 	github.com/gocarina/gocsv v0.0.0-20240520201108-78e41c74b4b1 // indirect
+	github.com/gofrs/flock v0.13.2 // indirect
 	github.com/golang/freetype v0.0.0-20170609003504-e2365dfdc4a0 // indirect
 	github.com/google/go-cmp v0.7.0 // indirect
 	github.com/google/renameio/v2 v2.0.2 // indirect

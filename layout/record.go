@@ -1,6 +1,9 @@
 package layout
 
-import "time"
+import (
+	"slices"
+	"time"
+)
 
 // Record is what has happened to a job before a revision of its plan, and what the
 // plan alone does not say. Boards that are being cut stand in the plan with all
@@ -15,14 +18,21 @@ type Record struct {
 	Wanted []Part
 	// Cut are the finished pieces. They never change.
 	Cut []CutPiece
-	// Started are the marks of the boards in the plan that are being cut.
-	Started []string
+	// Started are the boards in the plan that are being cut.
+	Started []Start
 	// Spent is what the boards cost that are in the record alone.
 	Spent Money
 	// Origins say where wood of the stock was cut out of another board.
 	Origins []Origin
 	// Papers are the boards of the plan whose cuts are older than this revision.
 	Papers []Paper
+}
+
+// Start is a board that is being cut, with the tree of its cuts when that began: the
+// plan's own has lost what was given up since.
+type Start struct {
+	Board string
+	Root  *Node
 }
 
 // CutPiece is a finished piece of a part.
@@ -62,6 +72,11 @@ func (r *Record) Paper(mark string) *Paper {
 		}
 	}
 	return nil
+}
+
+// IsStarted reports whether a board is being cut.
+func (r *Record) IsStarted(mark string) bool {
+	return r != nil && slices.ContainsFunc(r.Started, func(s Start) bool { return s.Board == mark })
 }
 
 // IsCut reports whether the piece with an id is finished.

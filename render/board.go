@@ -20,7 +20,7 @@ func Board(plan *layout.Plan, bp *layout.BoardPlan, o Options) ([]Page, error) {
 	}
 	work := steps.OfIn(plan, bp, o.Order)
 	d := &boardSheet{
-		sheet: &sheet{types: newTypesetter(), paper: o.Paper, plan: plan},
+		sheet: &sheet{types: newTypesetter(), paper: o.Paper, plan: plan, of: bp.Board},
 		words: words{plan.Problem.Shop}, shop: plan.Problem.Shop,
 		work: work, board: work.Board,
 	}

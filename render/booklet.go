@@ -74,7 +74,7 @@ func (b *booklet) title(s *sheet) *block {
 	y := t.lines(name, 0, look.cap+1, s.width(), look)
 	word := fmt.Sprintf("Revision %d, check word %s", b.plan.Revision, steps.CheckWord(b.plan))
 	y = t.lines(word, 0, y+9, s.width(), style{titleCap, true})
-	y = t.lines("All sheets of this print bear this word. Paper with another word is of another plan: do not cut by both. "+
+	y = t.lines("Each board has the check word that its sheets must bear. Paper with another word is of another plan: away with it. "+
 		"Sizes in "+b.unit()+".", 0, y+7, s.width(), plain())
 	t.warningSign(0, y+8)
 	t.height = t.lines(steps.SafetyFirst+" "+string(steps.CautionDust), 6, y+8, s.width()-6, strong()) + 4
@@ -86,8 +86,8 @@ func (b *booklet) title(s *sheet) *block {
 func (b *booklet) pull(s *sheet) {
 	boards := slices.Clone(b.sheets)
 	slices.SortStableFunc(boards, func(x, y *steps.Sheet) int { return strings.Compare(x.Board.Place, y.Board.Place) })
-	cols := columns(s.width(), []string{"", "board", "place", "species", "thick x wide x long", "steps", "note"},
-		[]float64{8, 26, 40, 32, 56, 26, 70})
+	cols := columns(s.width(), []string{"", "board", "place", "species", "thick x wide x long", "steps", "check word", "note"},
+		[]float64{8, 26, 38, 30, 54, 22, 30, 50})
 	var rows [][]string
 	for _, sheet := range boards {
 		board := sheet.Board
@@ -101,10 +101,18 @@ func (b *booklet) pull(s *sheet) {
 		}
 		rows = append(rows, []string{
 			tickCell, board.Mark, place, board.Species,
-			b.reading(board.Thickness) + " x " + width + " x " + b.reading(board.Length), b.stepRange(sheet), board.Note,
+			b.reading(board.Thickness) + " x " + width + " x " + b.reading(board.Length), b.stepRange(sheet), b.word(board.Mark), board.Note,
 		})
 	}
 	s.table("Boards to pull, by place", cols, rows)
+}
+
+// word is the check word that the sheets of a board bear.
+func (b *booklet) word(mark string) string {
+	if p := b.plan.Record.Paper(mark); p != nil {
+		return p.Word
+	}
+	return steps.CheckWord(b.plan)
 }
 
 // stepRange is where the work on a board begins and ends.

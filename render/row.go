@@ -29,6 +29,9 @@ func (d *boardSheet) row(list []steps.Step) (*block, int) {
 		x += b.types.badgeWidth(list[1].Number) + 1
 		left = "= " + d.result(&list[1])
 	}
+	if list[taken-1].Done {
+		b.tick(Box{0.2, top + 0.3, 0.2 + tickSize, top + 0.3 + tickSize})
+	}
 	bottom := base
 	for _, c := range []struct {
 		x, width float64

@@ -12,6 +12,7 @@ type sheet struct {
 	types *typesetter
 	paper Paper
 	plan  *layout.Plan // nil on a form
+	of    string       // the mark of the board that the sheets are about, if they are about one
 	pages []*Scene
 	y     float64 // where the next block goes on the last page
 	// running heads every page after the first.
@@ -76,12 +77,17 @@ func (s *sheet) finish(name string) []Page {
 	return pages
 }
 
-// imprint says which plan a sheet belongs to. The check word and the revision
-// come first, so that a long job name cannot push them off.
+// imprint says which plan a sheet belongs to: of a board whose cuts are older than
+// the plan, the one that they are from. The check word and the revision come first,
+// so that a long job name cannot push them off.
 func (s *sheet) imprint() string {
-	text := fmt.Sprintf("Check word %s · revision %d", steps.CheckWord(s.plan), s.plan.Revision)
-	if !s.plan.Made.IsZero() {
-		text += " · " + s.plan.Made.Format("2006-01-02")
+	word, revision, made := steps.CheckWord(s.plan), s.plan.Revision, s.plan.Made
+	if p := s.plan.Record.Paper(s.of); p != nil {
+		word, revision, made = p.Word, p.Revision, p.Made
+	}
+	text := fmt.Sprintf("Check word %s · revision %d", word, revision)
+	if !made.IsZero() {
+		text += " · " + made.Format("2006-01-02")
 	}
 	if s.plan.Job != "" {
 		text += " · job " + s.plan.Job

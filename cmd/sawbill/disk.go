@@ -5,7 +5,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"time"
@@ -65,23 +64,6 @@ func sameProblem(a, b *layout.Plan) (bool, error) {
 		}
 	}
 	return bytes.Equal(question[0].Bytes(), question[1].Bytes()), nil
-}
-
-// moveAside renames the plan file to plan-N.json, N its revision, or to the next
-// such name that is free.
-func (j job) moveAside(former *layout.Plan) (string, error) {
-	for n := 1; ; n++ {
-		name := fmt.Sprintf("plan-%d.json", former.Revision)
-		if n > 1 {
-			name = fmt.Sprintf("plan-%d-%d.json", former.Revision, n)
-		}
-		path := filepath.Join(j.dir, name)
-		if _, err := os.Lstat(path); errors.Is(err, fs.ErrNotExist) {
-			return path, os.Rename(j.planPath(), path)
-		} else if err != nil {
-			return "", err
-		}
-	}
 }
 
 // now is the time that a plan bears: UTC, whole seconds.

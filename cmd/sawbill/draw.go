@@ -41,6 +41,11 @@ func runDraw(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
+	unlock, err := job.lock()
+	if err != nil {
+		return err
+	}
+	defer unlock()
 	if err := checkPlan(c, job.planPath(), plan); err != nil {
 		return err
 	}

@@ -30,6 +30,11 @@ func (j job) redraw(c *cli.Context, former, plan *layout.Plan, o render.Options)
 			return err
 		}
 	}
+	return j.drawWhole(c, plan, o)
+}
+
+// drawWhole draws and writes what is about the job as a whole.
+func (j job) drawWhole(c *cli.Context, plan *layout.Plan, o render.Options) error {
 	if err := j.drawJob(c, plan, o); err != nil {
 		return err
 	}

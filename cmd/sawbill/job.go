@@ -18,7 +18,8 @@ import (
 // job is the folder that holds the plan of one job and its drawings.
 type job struct{ dir string }
 
-// openJob makes sure, before anybody thinks, that the folder can be written and
+// openJob makes sure, before anybody thinks, that nothing has happened to the job
+// that a plan from the beginning would forget, that the folder can be written and
 // that the plan in it, if there is one, can be read: what cannot be read cannot
 // be judged, and is not overwritten. A folder that is not there is made.
 func openJob(dir string) (job, error) {
@@ -26,7 +27,11 @@ func openJob(dir string) (job, error) {
 	if err := makeWritable(dir); err != nil {
 		return j, err
 	}
-	_, err := j.former()
+	former, err := j.former()
+	if err == nil && former != nil && former.Record != nil {
+		return j, usageError("the job in %q goes on: it is at revision %d", dir, former.Revision).
+			withHint("more pieces are asked for with sawbill more; for other boards or parts choose another folder for --job")
+	}
 	return j, err
 }
 
@@ -117,7 +122,7 @@ func (j job) save(c *cli.Context, former, plan *layout.Plan) (*layout.Plan, erro
 	case err != nil:
 		return nil, err
 	case why != "":
-		aside, err := j.moveAside(former)
+		aside, err := j.setAside(former.Revision)
 		if err != nil {
 			return nil, err
 		}
@@ -125,6 +130,9 @@ func (j job) save(c *cli.Context, former, plan *layout.Plan) (*layout.Plan, erro
 	case former.Score().Compare(plan.Score()) <= 0:
 		return j.keep(c, former, plan)
 	default:
+		if _, err := j.setAside(former.Revision); err != nil {
+			return nil, err
+		}
 		plan = withBetterProof(plan, former)
 	}
 	return j.write(plan, former.Revision+1)

@@ -33,7 +33,9 @@ func limitsOf(c *cli.Context) (limits, error) {
 		l.time = 0
 	}
 	var err error
-	l.within, err = parseWithin(c.String("within"))
+	if within := c.String("within"); within != "" { // not every command has the flag
+		l.within, err = parseWithin(within)
+	}
 	return l, err
 }
 

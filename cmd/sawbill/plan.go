@@ -48,6 +48,11 @@ func runPlan(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
+	unlock, err := job{c.Path("job")}.lock()
+	if err != nil {
+		return err
+	}
+	defer unlock()
 	job, err := openJob(c.Path("job"))
 	if err != nil {
 		return err

@@ -32,7 +32,10 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 		Writer:          stdout,
 		ErrWriter:       stderr,
 		Commands: []*cli.Command{
-			planCommand(), verifyCommand(), drawCommand(), rackCommand(), glueupCommand(), sampleCommand(), helpCommand(),
+			planCommand(), verifyCommand(), drawCommand(),
+			cutCommand(), foundCommand(), spoiledCommand(), measuredCommand(), moreCommand(),
+			historyCommand(), backCommand(), restockCommand(),
+			rackCommand(), glueupCommand(), sampleCommand(), helpCommand(),
 		},
 		Action:         noCommand,
 		OnUsageError:   usageFault,

@@ -13,10 +13,15 @@ type record1 struct {
 	Told    []string    `json:"told"`
 	Wanted  []part1     `json:"wanted"`
 	Cut     []cutPiece1 `json:"cut"`
-	Started []string    `json:"started"`
+	Started []start1    `json:"started"`
 	Spent   money       `json:"spent"`
 	Origins []origin1   `json:"origins"`
 	Papers  []paper1    `json:"papers"`
+}
+
+type start1 struct {
+	Board string `json:"board"`
+	Root  node1  `json:"root"`
 }
 
 type cutPiece1 struct {
@@ -50,7 +55,7 @@ func toRecord1(r *layout.Record) *record1 {
 		Cut: each(r.Cut, func(p layout.CutPiece) cutPiece1 {
 			return cutPiece1{p.Part, p.Board, count(p.Revision), toBoard1(p.Wood), toRect1(p.Lay)}
 		}),
-		Started: each(r.Started, same), Spent: money(r.Spent),
+		Started: each(r.Started, func(s layout.Start) start1 { return start1{s.Board, toNode1(s.Root)} }), Spent: money(r.Spent),
 		Origins: each(r.Origins, func(o layout.Origin) origin1 { return origin1{o.Board, o.Of, toRect1(o.Wood)} }),
 		Papers: each(r.Papers, func(p layout.Paper) paper1 {
 			return paper1{p.Board, count(p.Revision), p.Word, p.Made.UTC().Format(time.RFC3339Nano)}
@@ -68,7 +73,8 @@ func (c *converter) record(r *record1) *layout.Record {
 		Cut: each(r.Cut, func(p cutPiece1) layout.CutPiece {
 			return layout.CutPiece{Part: p.Part, Board: p.Board, Revision: int(p.Revision), Wood: c.board(p.Wood), Lay: fromRect1(p.rect1)}
 		}),
-		Started: each(r.Started, same), Spent: c.money("record.spent", r.Spent),
+		Started: each(r.Started, func(s start1) layout.Start { return layout.Start{Board: s.Board, Root: c.node(s.Root)} }),
+		Spent:   c.money("record.spent", r.Spent),
 		Origins: each(r.Origins, func(o origin1) layout.Origin {
 			return layout.Origin{Board: o.Board, Of: o.Of, Wood: fromRect1(o.rect1)}
 		}),

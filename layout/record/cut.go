@@ -57,9 +57,9 @@ func (d *Draft) cut(mark string, n *layout.Node) {
 		if part == nil || d.isCut(leaf) {
 			continue
 		}
-		thickness := d.former.Problem.Shop.LayerOf(leaf, part)
+		thickness := d.Shop().LayerOf(leaf, part)
 		for _, id := range leaf.PieceIDs() {
-			piece := Wood(b, steps.Lying{Name: id, Wood: leaf.Rect, Thickness: thickness, Blank: &steps.Blank{}})
+			piece := Wood(d.Shop(), b, steps.Lying{Name: id, Wood: leaf.Rect, Thickness: thickness, Blank: &steps.Blank{}})
 			d.record.Cut = append(d.record.Cut, layout.CutPiece{
 				Part: part.Name, Board: mark, Revision: d.former.Revision, Wood: piece, Lay: leaf.Rect,
 			})
@@ -114,7 +114,7 @@ func (d *Draft) replace(mark string, bench []steps.Lying) {
 		}
 	}
 	delete(d.trees, mark)
-	d.record.Started = without(d.record.Started, mark)
+	d.record.Started = slices.DeleteFunc(d.record.Started, func(s layout.Start) bool { return s.Board == mark })
 	for _, lying := range bench {
 		if lying.Part == "" && !d.record.IsCut(lying.Name) && !d.taken(mark, lying.Wood) {
 			d.keep(&b, lying)
@@ -136,9 +136,9 @@ func (d *Draft) taken(mark string, wood layout.Rect) bool {
 // it, or nil.
 func (d *Draft) keep(b *layout.Board, lying steps.Lying) *layout.Board {
 	lying.Name = d.fresh(lying.Name, b.Mark)
-	row := Wood(b, lying)
+	row := Wood(d.Shop(), b, lying)
 	d.record.Origins = append(d.record.Origins, layout.Origin{Board: row.Mark, Of: b.Mark, Wood: lying.Wood})
-	if !d.former.Problem.Shop.Keeps(layout.Rect{X2: row.Length, Y2: min(row.Width, row.TipWidth)}) {
+	if !d.Shop().Keeps(layout.Rect{X2: row.Length, Y2: min(row.Width, row.TipWidth)}) {
 		return nil
 	}
 	d.stock = append(d.stock, row)
@@ -177,14 +177,4 @@ func joined(marks []string, of, mark string) []string {
 		}
 	}
 	return marks
-}
-
-func without(list []string, word string) []string {
-	var left []string
-	for _, w := range list {
-		if w != word {
-			left = append(left, w)
-		}
-	}
-	return left
 }

@@ -38,6 +38,9 @@ func Open(former *layout.Plan) *Draft {
 	return d
 }
 
+// Shop is the shop of the job.
+func (d *Draft) Shop() *layout.Shop { return d.former.Problem.Shop }
+
 func (d *Draft) tell(format string, args ...any) {
 	d.record.Told = append(d.record.Told, fmt.Sprintf(format, args...))
 }
@@ -60,12 +63,12 @@ func (d *Draft) wanted(part string) *layout.Part {
 	return nil
 }
 
-func (d *Draft) started(mark string) bool { return slices.Contains(d.record.Started, mark) }
+func (d *Draft) started(mark string) bool { return d.record.IsStarted(mark) }
 
 // start notes that a board is being cut.
 func (d *Draft) start(mark string) {
 	if !d.started(mark) {
-		d.record.Started = append(d.record.Started, mark)
+		d.record.Started = append(d.record.Started, layout.Start{Board: mark, Root: d.trees[mark].Clone()})
 	}
 }
 
@@ -141,7 +144,7 @@ func wood(sheet *steps.Sheet, n *layout.Node) layout.Rect {
 // problem is what is to be planned: the stock as it is, and of the bill what is not
 // cut from boards that the plan no longer holds.
 func (d *Draft) problem() *layout.Problem {
-	p := &layout.Problem{Shop: d.former.Problem.Shop, Stock: d.stock, Yard: d.former.Problem.Yard}
+	p := &layout.Problem{Shop: d.Shop(), Stock: d.stock, Yard: d.former.Problem.Yard}
 	gone := d.cutElsewhere()
 	for _, part := range d.record.Wanted {
 		if part.Quantity -= gone[part.Name]; part.Quantity > 0 {

@@ -41,7 +41,7 @@ func (d *Draft) need(n *layout.Node) layout.Length {
 	var most layout.Length
 	for _, leaf := range n.Leaves() {
 		if part := d.wanted(leaf.Part); part != nil {
-			most = max(most, d.former.Problem.Shop.NeedOf(leaf, part))
+			most = max(most, d.Shop().NeedOf(leaf, part))
 		}
 	}
 	return most
@@ -80,17 +80,30 @@ func (d *Draft) mend(mark string) {
 // after the steps that were needed for it, and for the wood with these names, is
 // stock.
 func (d *Draft) dissolve(mark string, names ...string) {
-	cut := map[string]bool{}
+	reached := map[string]bool{}
 	for _, name := range names {
-		cut[name] = true
+		reached[name] = true
 	}
 	for _, c := range d.record.Cut {
 		if c.Board == mark {
-			cut[c.Wood.Mark] = true
+			reached[c.Wood.Mark] = true
 		}
 	}
-	before := steps.Of(d.former, d.former.Board(mark))
-	d.replace(mark, unfinished(before.Bench(before.Needed(cut))))
+	for _, o := range d.record.Origins {
+		if o.Of == mark {
+			reached[o.Board] = true
+		}
+	}
+	sheet := d.asStarted(mark)
+	d.replace(mark, unfinished(sheet.Bench(sheet.Needed(reached))))
+}
+
+// asStarted is the work on a board as it was planned when that began.
+func (d *Draft) asStarted(mark string) *steps.Sheet {
+	p := &layout.Problem{Shop: d.Shop(), Stock: []layout.Board{*d.board(mark)}, Bill: d.record.Wanted}
+	i := slices.IndexFunc(d.record.Started, func(s layout.Start) bool { return s.Board == mark })
+	plan := layout.AssembleWith(p, []layout.BoardCut{{Board: mark, Root: d.record.Started[i].Root}}, nil)
+	return steps.Of(plan, plan.Board(mark))
 }
 
 // unfinished are pieces with none of them a part of the bill: what is not told to

@@ -90,7 +90,6 @@ func TestHistories(t *testing.T) {
 
 type history struct {
 	first, plan *layout.Plan
-	told        []string
 }
 
 func (h *history) change(t *rapid.T) {

@@ -96,7 +96,7 @@ func (d *Draft) refit(at place, sizes Sizes) {
 		part := d.wanted(leaf.Part)
 		switch {
 		case part == nil && (leaf.Offcut == "" || flat && room.Contains(leaf.Rect)):
-		case part != nil && flat && d.former.Problem.Shop.NeedOf(leaf, part) <= thickness && room.Contains(leaning(leaf)):
+		case part != nil && flat && d.Shop().NeedOf(leaf, part) <= thickness && room.Contains(leaning(leaf)):
 			fits++
 		default:
 			*leaf = layout.Node{Rect: leaf.Rect}

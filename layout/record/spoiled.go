@@ -76,7 +76,7 @@ func holdsAny(n *layout.Node) bool {
 func (d *Draft) stockPiece(piece layout.CutPiece) {
 	row := piece.Wood
 	d.record.Origins = append(d.record.Origins, layout.Origin{Board: row.Mark, Of: piece.Board, Wood: piece.Lay})
-	if d.former.Problem.Shop.Keeps(layout.Rect{X2: row.Length, Y2: min(row.Width, row.TipWidth)}) {
+	if d.Shop().Keeps(layout.Rect{X2: row.Length, Y2: min(row.Width, row.TipWidth)}) {
 		d.stock = append(d.stock, row)
 		d.inherit(piece.Board, row.Mark)
 	}

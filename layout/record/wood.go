@@ -8,17 +8,23 @@ import (
 )
 
 // Wood is a piece of a board as a board of its own: its true size, its faces and
-// edges as they now are, its share of the cost by its area, and the defects that
-// it carries, in its own frame.
+// edges as they now are, what it is worth, and the defects that it carries, in
+// its own frame.
 //
 // Rough wood keeps what its length leaves of the board's warp: of bow and crook the
 // share (l/L)^2, of cup (w/W)^2, of twist (l/L)(w/W), rounded up; see model section
 // 6. Trued wood is flat and planed, and its reference edge is straight.
-func Wood(b *layout.Board, lying steps.Lying) layout.Board {
+func Wood(shop *layout.Shop, b *layout.Board, lying steps.Lying) layout.Board {
 	r := lying.Wood
+	width := func(x layout.Length) layout.Length {
+		if far := b.Far(x); far < r.Y2 {
+			return readable(shop, far-r.Y1) // along a taper no rule shows the exact width
+		}
+		return r.Width()
+	}
 	row := layout.Board{
 		Mark: lying.Name, Base: lying.Name, Species: b.Species, Thickness: lying.Thickness,
-		Length: r.Length(), Width: min(r.Y2, b.Far(r.X1)) - r.Y1, TipWidth: min(r.Y2, b.Far(r.X2)) - r.Y1,
+		Length: r.Length(), Width: width(r.X1), TipWidth: width(r.X2),
 		Edges: b.Edges, Faces: b.Faces, Source: b.Source, Place: b.Place, Grade: b.Grade, Note: b.Note,
 	}
 	if lying.Blank == nil {
@@ -27,7 +33,7 @@ func Wood(b *layout.Board, lying steps.Lying) layout.Board {
 		smooth(&row, b, lying)
 	}
 	row.Width, row.TipWidth = max(1, row.Width), max(1, row.TipWidth)
-	row.Cost = share(b, &row)
+	row.Cost = cost(shop, b, &row)
 	row.Defects = carried(b, row.Frame(), r)
 	if row.Source == layout.Yard {
 		row.Source = layout.Rack // what is cut has been bought
@@ -71,6 +77,25 @@ func part(gap, a, b, wholeA, wholeB layout.Length) layout.Length {
 		return layout.Length(q.Int64()) + 1
 	}
 	return layout.Length(q.Int64())
+}
+
+// cost is what a piece of a board is worth: by the shop's prices where the board's
+// cost is by them, otherwise its share of that.
+func cost(shop *layout.Shop, b, row *layout.Board) layout.Money {
+	if usual, ok := shop.DefaultCost(b); ok && usual == b.Cost {
+		worth, _ := shop.DefaultCost(row)
+		return worth
+	}
+	return share(b, row)
+}
+
+// readable is a length rounded down to a 64th of an inch or a tenth of a
+// millimetre.
+func readable(shop *layout.Shop, l layout.Length) layout.Length {
+	if shop.Units == layout.Inches {
+		return l - l%layout.SixtyFourth
+	}
+	return l - l%(layout.Millimetre/10)
 }
 
 // share is the share of a board's cost that a piece of it has by its area,

@@ -1,0 +1,200 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"os"
+	"slices"
+	"time"
+
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
+	"sawbill/layout/record"
+	"sawbill/layout/steps"
+	"sawbill/render"
+)
+
+func jobFlag() cli.Flag { return &cli.PathFlag{Name: "job", Usage: "the folder `DIR` of the job"} }
+
+// changeFlags are those of every command that tells what happened to a job.
+func changeFlags() []cli.Flag {
+	return []cli.Flag{
+		jobFlag(),
+		&cli.DurationFlag{Name: "time", Value: time.Second, Usage: "think no longer than `TIME` about what is to be planned again"},
+		&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too"},
+		paperFlag(), byFlag(),
+	}
+}
+
+// change takes what a person tells of a job the way of all changes: under the lock,
+// from a plan that passes its check to the next revision, which does, too. The former
+// one is kept beside it before it is replaced.
+func change(c *cli.Context, tell func(*record.Draft) error) error {
+	return revise(c, func(j job, former *layout.Plan) (*layout.Plan, error) {
+		draft := record.Open(former)
+		if err := tell(draft); err != nil {
+			return nil, inputError(err)
+		}
+		limits, err := limitsOf(c)
+		if err != nil {
+			return nil, err
+		}
+		limits.time /= 2 // it may be asked twice
+		return draft.Complete(func(p *layout.Problem) (*layout.Plan, error) {
+			plan, _, err := limits.solve(c, p)
+			return plan, err
+		})
+	})
+}
+
+// revise replaces the plan of a job by the next one.
+func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan, error)) error {
+	o, err := drawingOf(c)
+	if err != nil {
+		return err
+	}
+	j := job{c.Path("job")}
+	if _, err := os.Stat(j.planPath()); err != nil {
+		return inputError(err)
+	}
+	unlock, err := j.lock()
+	if err != nil {
+		return err
+	}
+	defer unlock()
+	former, err := readPlan(j.planPath())
+	if err != nil {
+		return err
+	}
+	if err := checkPlan(c, j.planPath(), former); err != nil {
+		return err
+	}
+	plan, err := next(j, former)
+	if err != nil {
+		return err
+	}
+	plan.Made = now()
+	if err := checkPlan(c, "the new plan", plan); err != nil {
+		return err
+	}
+	if _, err := j.setAside(former.Revision); err != nil {
+		return err
+	}
+	if err := writePlan(j.planPath(), plan); err != nil {
+		return err
+	}
+	tellChange(c, former, plan)
+	if err := j.redrawChanged(c, former, plan, o); err != nil {
+		return err
+	}
+	return shortOf(plan)
+}
+
+// tellChange names what is new about a revision.
+func tellChange(c *cli.Context, former, plan *layout.Plan) {
+	w := c.App.Writer
+	fmt.Fprintf(w, "job %s, revision %d, check word %s\n", plan.Job, plan.Revision, steps.CheckWord(plan))
+	for _, line := range plan.Record.Told {
+		fmt.Fprintln(w, line)
+	}
+	fmt.Fprintf(w, "pieces: %d cut, %d to cut, %d missing\n", len(plan.Record.Cut), toCut(plan), missingPieces(plan))
+	if changed := record.Changed(plan); len(changed) > 0 {
+		fmt.Fprintf(w, "new sheets for %s: away with older ones\n", listed(changed))
+	} else {
+		fmt.Fprintln(w, "all sheets stay good")
+	}
+	var gone, wood []string
+	for _, b := range former.Boards {
+		if plan.Board(b.Board) == nil {
+			gone = append(gone, b.Board)
+		}
+	}
+	for _, b := range plan.Problem.Stock {
+		if former.Problem.Board(b.Mark) == nil {
+			wood = append(wood, b.Mark)
+		}
+	}
+	if len(gone) > 0 {
+		fmt.Fprintf(w, "no longer to be cut: %s\n", listed(gone))
+	}
+	if len(wood) > 0 {
+		fmt.Fprintf(w, "now in the stock: %s\n", listed(wood))
+	}
+	for _, m := range plan.Missing {
+		fmt.Fprintf(w, "missing: %d of %s: %s\n", m.Quantity, m.Part, m.Why)
+	}
+	if len(plan.Boards) > 0 {
+		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
+	}
+}
+
+// toCut is how many pieces a plan has yet to make.
+func toCut(plan *layout.Plan) int {
+	n := 0
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Part != "" && !plan.Record.IsCut(leaf.PieceIDs()[0]) {
+				n += leaf.Pieces()
+			}
+		}
+	}
+	return n
+}
+
+// redrawChanged draws what is no longer true of the drawings of the former plan,
+// and removes those of boards that are not to be cut any more.
+func (j job) redrawChanged(c *cli.Context, former, plan *layout.Plan, o render.Options) error {
+	stale := j.drawn(former)
+	for path := range j.drawn(plan) {
+		delete(stale, path)
+	}
+	anew := record.Changed(plan)
+	var boards []*layout.BoardPlan
+	for i := range plan.Boards {
+		mark := plan.Boards[i].Board
+		if slices.Contains(anew, mark) || plan.Record.IsStarted(mark) {
+			boards = append(boards, &plan.Boards[i])
+		}
+	}
+	// Pages of a board that is drawn anew may be fewer than before.
+	old := j.drawn(&layout.Plan{Problem: former.Problem, Boards: pick(former, boards)})
+	written, err := j.drawBoards(c, plan, boards, o)
+	if err != nil {
+		return err
+	}
+	for path := range old {
+		if !slices.Contains(written, path) {
+			stale[path] = true
+		}
+	}
+	for path := range stale {
+		if err := os.Remove(path); err != nil && !errors.Is(err, os.ErrNotExist) {
+			return err
+		}
+	}
+	return j.drawWhole(c, plan, o)
+}
+
+// pick are the boards of a plan that are among others.
+func pick(plan *layout.Plan, among []*layout.BoardPlan) []layout.BoardPlan {
+	var boards []layout.BoardPlan
+	for _, b := range plan.Boards {
+		if slices.ContainsFunc(among, func(a *layout.BoardPlan) bool { return a.Board == b.Board }) {
+			boards = append(boards, b)
+		}
+	}
+	return boards
+}
+
+// jobWords are the words of a command that needs some, for a job.
+func jobWords(c *cli.Context, least int, what string) ([]string, error) {
+	if err := checkWords(c, manyWords, "job"); err != nil {
+		return nil, err
+	}
+	words := c.Args().Slice()
+	if len(words) < least {
+		return nil, usageError("say %s", what).withHint(seeHelp(c))
+	}
+	return words, nil
+}

@@ -1,0 +1,27 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"github.com/gofrs/flock"
+)
+
+// lock keeps other commands from changing the job until unlock is called, or this
+// process ends in whatever way. The folder is made where there is none.
+func (j job) lock() (unlock func(), err error) {
+	if err := os.MkdirAll(j.dir, 0o755); err != nil {
+		return nil, err
+	}
+	file := flock.New(filepath.Join(j.dir, ".lock"))
+	held, err := file.TryLock()
+	switch {
+	case err != nil:
+		return nil, fmt.Errorf("lock the job in %s: %w", j.dir, err)
+	case !held:
+		busy := &failure{class: ourFault, err: fmt.Errorf("another sawbill is working on the job in %q", j.dir)}
+		return nil, busy.withHint("wait until it is done, or end it, and say this again")
+	}
+	return func() { file.Unlock() }, nil // nobody can do anything about a lock that stays: it goes with the process
+}
