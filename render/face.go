@@ -49,6 +49,9 @@ func (d *glueSheet) faceHead() *block {
 	f := d.work.Face.Finished
 	size := fmt.Sprintf("Finished %s, %s thick, %s. Seen from above, end grain up.",
 		d.size(f.Length(), f.Width()), d.reading(d.work.Design.Thickness), d.unit())
+	if frame := d.work.Design.Frame; frame != nil {
+		size += fmt.Sprintf(" With its frame %s.", d.size(f.Length()+2*frame.Width, f.Width()+2*frame.Width))
+	}
 	b.height = b.lines(size, 0, look.cap+8.5, d.width(), strong()) + 3
 	return b
 }

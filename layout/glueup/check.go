@@ -147,9 +147,12 @@ func (c *checker) spare(key string, n int) {
 	}
 }
 
-// pieces refuses what would need absurdly many pieces: about area / one of them.
-func (c *checker) pieces(key string, one layout.Length, area float64) {
-	if n := area / (float64(one) * float64(one)); n > MaxPieces {
+// pieces refuses what would need absurdly many pieces: a face before its trim over
+// the square of a size, or one of its sides over the size.
+func (c *checker) pieces(key string, one layout.Length) {
+	f := c.design.sawn()
+	long, wide := float64(f.Length())/float64(one), float64(f.Width())/float64(one)
+	if long*wide > MaxPieces || max(long, wide) > MaxPieces {
 		c.fault(key, one.Format(c.design.Units, 64), fmt.Sprintf("is so small that the face would need more than %d pieces", MaxPieces))
 	}
 }

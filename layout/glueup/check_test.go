@@ -30,6 +30,11 @@ func TestComplaints(t *testing.T) {
 			d.Trim = 32 * mm
 			return d
 		}, []string{"trim"}},
+		{"trim of one row", func() *Design {
+			d := tray(checkerOf("bs"))
+			d.Trim = 16 * mm
+			return d
+		}, []string{"trim"}},
 		{"blocks", func() *Design {
 			return tray(&Herringbone{BlockWidth: 20 * mm, BlockLength: 50 * mm, Lying: "b", Standing: ""})
 		}, []string{"herringbone.standing", "herringbone.block_length"}},
@@ -56,6 +61,9 @@ func TestComplaints(t *testing.T) {
 // 34 mm slices, 3 mm kerfs and 6 mm at each end 8 slices need 305 mm, 7 need 268 mm.
 func TestLeastSlicesByHand(t *testing.T) {
 	w := worked(t, tray(checkerOf("bs", "sb")), metric())
+	if n := w.StripLength(1); n != 46*mm {
+		t.Errorf("one slice takes %v", n)
+	}
 	if n := w.LeastSlices(); n != 8 || w.StripLength(8) != 305*mm || w.StripLength(7) != 268*mm {
 		t.Errorf("%d slices, %v", n, w.StripLength(n))
 	}

@@ -3,6 +3,7 @@ package glueup
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"sawbill/layout"
 )
@@ -45,13 +46,9 @@ func (v *Chevron) check(c *checker) {
 		return
 	}
 	if c.sizes("chevron.stripe_width", v.StripeWidths) && c.face() && good && letters {
-		least := v.StripeWidths[0]
-		for _, l := range v.StripeWidths {
-			least = min(least, l)
-		}
-		area := float64(c.design.Length) * float64(c.design.Width)
-		c.pieces("chevron.slice_width", min(v.SliceWidth, least), area)
-		c.pieces("chevron.row_height", v.RowHeight, area/2)
+		c.pieces("chevron.slice_width", v.SliceWidth)
+		c.pieces("chevron.row_height", v.RowHeight)
+		c.pieces("chevron.stripe_width", slices.Min(v.StripeWidths))
 	}
 }
 

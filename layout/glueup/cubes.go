@@ -38,7 +38,7 @@ func (k *Cubes) check(c *checker) {
 	c.letter("cubes.left", k.Left)
 	c.letter("cubes.right", k.Right)
 	if c.size("cubes.strip_thickness", k.StripThickness) && c.face() {
-		c.pieces("cubes.strip_thickness", k.StripThickness, float64(c.design.Length)*float64(c.design.Width)/3.4)
+		c.pieces("cubes.strip_thickness", k.StripThickness)
 	}
 }
 

@@ -44,11 +44,7 @@ func drawTiling(t *rapid.T, size float64) tiling {
 func covering(t tiling, origin vec, a area) int {
 	n := 0
 	for _, tile := range t.around(origin, a) {
-		var p []vec
-		for _, corner := range tile.outline {
-			at := t.at(corner)
-			p = append(p, vec{at.x + origin.x, at.y + origin.y})
-		}
+		p := places(nil, t, origin, t.outline(nil, tile))
 		if areaIn(clipTo(p, a.corners())) > 1e4 {
 			n++
 		}

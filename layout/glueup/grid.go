@@ -57,8 +57,9 @@ func (g *Grid) counted(c *checker, key string, list []layout.Length, n int) bool
 // trimmed checks that the trim leaves something of the outermost cells.
 func (g *Grid) trimmed(c *checker, columns int) {
 	widths, heights := each(g.CellWidths, columns), each(g.RowHeights, len(g.Rows))
-	if c.design.Trim > 0 && c.design.Trim >= min(widths[0], widths[columns-1], heights[0], heights[len(heights)-1]) {
-		c.fault("trim", c.design.Trim.Format(c.design.Units, 64), "want less than the outermost cells")
+	outer := min(widths[0], widths[columns-1], heights[0], heights[len(heights)-1])
+	if t := c.design.Trim; t > 0 && (t >= outer || 2*t >= min(sum(widths), sum(heights))) {
+		c.fault("trim", t.Format(c.design.Units, 64), "want so little that something of the outermost cells is left")
 	}
 	if sum(widths) > layout.MaxLength || sum(heights) > layout.MaxLength {
 		c.fault("grid.rows", "", "want a face of at most 30 m")

@@ -17,6 +17,7 @@ func TestFaceComesBackFromTheBill(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		g := drawGrid(t)
 		d := tray(g)
+		d.Trim = 2 * mm
 		d.PanelFlatten = layout.Length(rapid.IntRange(0, 3).Draw(t, "flatten")) * mm
 		d.SpareSlices = rapid.IntRange(0, 2).Draw(t, "spare")
 		w, cs := New(d, metric())

@@ -35,23 +35,24 @@ func (h hexagons) around(origin vec, a area) []tile {
 	for r := int(math.Floor(rows(a.lo.y))) - 1; r <= int(math.Ceil(rows(a.hi.y)))+1; r++ {
 		across := func(x float64) float64 { return (x - origin.x - float64(r)*h.t) / (2 * h.t) }
 		for c := int(math.Floor(across(a.lo.x))) - 1; c <= int(math.Ceil(across(a.hi.x)))+1; c++ {
-			list = append(list, h.tile(node{2*c + r, 3 * r}))
+			list = append(list, tile{at: node{2*c + r, 3 * r}})
 		}
 	}
 	return list
 }
 
-// tile is the hexagon around a node: three rhombi that meet there with their angles
-// of 120 degrees.
-func (h hexagons) tile(at node) tile {
-	n := func(i, j int) node { return node{at.i + i, at.j + j} }
-	up, upRight, right, down, left, upLeft := n(0, 2), n(1, 1), n(1, -1), n(0, -2), n(-1, -1), n(-1, 1)
-	return tile{
-		outline: []node{up, upLeft, left, down, right, upRight},
-		pieces: []piece{
-			{[]node{at, upRight, up, upLeft}, h.of.Top},
-			{[]node{at, down, right, upRight}, h.of.Right},
-			{[]node{at, upLeft, left, down}, h.of.Left},
-		},
+// outline: the hexagon around a node, from the corner away from you on.
+func (h hexagons) outline(nodes []node, t tile) []node {
+	i, j := t.at.i, t.at.j
+	return append(nodes, node{i, j + 2}, node{i - 1, j + 1}, node{i - 1, j - 1}, node{i, j - 2}, node{i + 1, j - 1}, node{i + 1, j + 1})
+}
+
+// pieces: three rhombi that meet in the middle with their angles of 120 degrees.
+func (h hexagons) pieces(t tile) []piece {
+	c := h.outline(nil, t) // away, away left, near left, near, near right, away right
+	return []piece{
+		{[]node{t.at, c[5], c[0], c[1]}, h.of.Top},
+		{[]node{t.at, c[3], c[4], c[5]}, h.of.Right},
+		{[]node{t.at, c[1], c[2], c[3]}, h.of.Left},
 	}
 }

@@ -131,13 +131,10 @@ func (w *Work) lengths(p *Panel) string {
 }
 
 // LeastSlices is the least number of slices for which a strip is long enough for
-// the machines (model section 8).
+// the machines (model section 8): at least 1.
 func (w *Work) LeastSlices() int {
-	n := 1
-	for w.StripLength(n) < w.Shop.MinBlank {
-		n++
-	}
-	return n
+	more, step := w.Shop.MinBlank-w.StripLength(1), w.StripLength(2)-w.StripLength(1)
+	return 1 + int((max(more, 0)+step-1)/step)
 }
 
 func (w *Work) gluing(i int) Step {

@@ -26,10 +26,11 @@ func (a area) middle() vec { return vec{(a.lo.x + a.hi.x) / 2, (a.lo.y + a.hi.y)
 // has one node, so that blocks that meet there share it.
 type node struct{ i, j int }
 
-// tile is what is laid as one: a prism's slice, or a block.
+// tile is what is laid as one: a prism's slice, or a block. It stands at a node, and
+// a tiling may have several kinds.
 type tile struct {
-	outline []node // convex, in order around it
-	pieces  []piece
+	at   node
+	kind int
 }
 
 // piece is one block of a tile.
@@ -53,20 +54,23 @@ type tiling interface {
 	// around lists the tiles of a tiling with that origin that may meet an area, and
 	// perhaps others.
 	around(origin vec, a area) []tile
+	// outline appends the corners of a tile, which is convex, in order around it.
+	outline(nodes []node, t tile) []node
+	// pieces are the blocks of a tile.
+	pieces(t tile) []piece
 }
 
 // touch is how far, in nanometres, a tile may reach into an area and is still said
 // to touch it only: more than rounding, and much less than glue.
 const touch = 20.0
 
-// meets reports whether a polygon of a tiling reaches into an area.
-func meets(t tiling, origin vec, outline []node, a area) bool {
-	points := make([]vec, len(outline))
-	for i, n := range outline {
+// places appends where nodes lie on the face.
+func places(points []vec, t tiling, origin vec, nodes []node) []vec {
+	for _, n := range nodes {
 		p := t.at(n)
-		points[i] = vec{p.x + origin.x, p.y + origin.y}
+		points = append(points, vec{p.x + origin.x, p.y + origin.y})
 	}
-	return reaches(points, a)
+	return points
 }
 
 // reaches reports whether a convex polygon reaches into an area: by separating axes,
@@ -77,22 +81,31 @@ func reaches(points []vec, a area) bool {
 			return true
 		}
 	}
-	axes := []vec{{1, 0}, {0, 1}}
+	if apart(points, a, vec{1, 0}) || apart(points, a, vec{0, 1}) {
+		return false
+	}
 	for i, p := range points {
 		q := points[(i+1)%len(points)]
-		if l := math.Hypot(q.x-p.x, q.y-p.y); l > 0 {
-			axes = append(axes, vec{(p.y - q.y) / l, (q.x - p.x) / l})
-		}
-	}
-	corners := a.corners()
-	for _, axis := range axes {
-		lo, hi := shadow(points, axis)
-		alo, ahi := shadow(corners, axis)
-		if lo >= ahi-touch || alo >= hi-touch {
+		if l := math.Hypot(q.x-p.x, q.y-p.y); l > 0 && apart(points, a, vec{(p.y - q.y) / l, (q.x - p.x) / l}) {
 			return false
 		}
 	}
 	return true
+}
+
+// apart reports whether the shadows of a polygon and an area on an axis do not meet,
+// or touch only.
+func apart(points []vec, a area, axis vec) bool {
+	lo, hi := shadow(points, axis)
+	alo, ahi := a.shadow(axis)
+	return lo >= ahi-touch || alo >= hi-touch
+}
+
+// shadow is the extent of an area along an axis.
+func (a area) shadow(axis vec) (lo, hi float64) {
+	x1, x2 := a.lo.x*axis.x, a.hi.x*axis.x
+	y1, y2 := a.lo.y*axis.y, a.hi.y*axis.y
+	return min(x1, x2) + min(y1, y2), max(x1, x2) + max(y1, y2)
 }
 
 // shadow is the extent of points along an axis.
@@ -108,8 +121,12 @@ func shadow(points []vec, axis vec) (lo, hi float64) {
 // meeting lists the tiles that reach into an area.
 func meeting(t tiling, origin vec, a area) []tile {
 	var list []tile
+	var nodes []node
+	var points []vec
 	for _, tile := range t.around(origin, a) {
-		if meets(t, origin, tile.outline, a) {
+		nodes = t.outline(nodes[:0], tile)
+		points = places(points[:0], t, origin, nodes)
+		if reaches(points, a) {
 			list = append(list, tile)
 		}
 	}
@@ -121,8 +138,8 @@ func meeting(t tiling, origin vec, a area) []tile {
 func blocks(t tiling, origin vec, tiles []tile, a area) []Block {
 	var list []Block
 	for _, tile := range tiles {
-		for _, p := range tile.pieces {
-			if !meets(t, origin, p.corners, a) {
+		for _, p := range t.pieces(tile) {
+			if !reaches(places(nil, t, origin, p.corners), a) {
 				continue
 			}
 			b := Block{Wood: p.wood}
