@@ -34,6 +34,8 @@ func (d *boardSheet) operation(s *steps.Step) string {
 // planing says why a piece goes through the planer, or over the jointer.
 func (d *boardSheet) planing(s *steps.Step) string {
 	switch {
+	case s.Final:
+		return "final planing, after a rest"
 	case s.Jointed:
 		return "joint the sawn face flat" + d.takes()
 	case s.Resawn != "":

@@ -41,6 +41,12 @@ func Open(former *layout.Plan) *Draft {
 // Shop is the shop of the job.
 func (d *Draft) Shop() *layout.Shop { return d.former.Problem.Shop }
 
+// Supported is an error where what was told asks for a plan that nobody can make
+// yet.
+func (d *Draft) Supported() error {
+	return layout.Unsupported(d.Shop(), d.stock, d.record.Wanted).Err()
+}
+
 func (d *Draft) tell(format string, args ...any) {
 	d.record.Told = append(d.record.Told, fmt.Sprintf(format, args...))
 }

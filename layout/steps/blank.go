@@ -23,6 +23,7 @@ func (w *worker) trueBlank(h held) {
 	for _, p := range layered {
 		w.resawn(p)
 	}
+	w.finalPlaning()
 	w.blank, w.shift = "", 0
 }
 

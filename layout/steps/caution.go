@@ -18,6 +18,8 @@ const (
 	CautionCarrier    Caution = "The edge at the fence runs out before the end of the piece: fix the piece to a straight carrier."
 	CautionResaw      Caution = "Resaw: sawn edge on the table, planed face against a tall fence; push block; no hand where the blade comes out."
 	CautionThinPlane  Caution = "Too thin for most planers: on a flat carrier board, light cuts, or by hand."
+	CautionRest       Caution = "Before this let the wood rest on stickers for a day or more, for sawn wood moves; then flatten it anew, half of the rest off each face."
+	CautionShortPlane Caution = "Too short for the planer: plane it by hand."
 	CautionMetal      Caution = "Metal marked: find it, remove it, check with a detector; until then do not cut there."
 	CautionDust       Caution = "Dust: extraction and a mask; some woods sensitise."
 )
@@ -56,6 +58,8 @@ func (w *worker) cautions(s *Step, p piece) []Caution {
 	case Resaw:
 		say(!s.NoCut, CautionResaw)
 	case Plane:
+		say(s.Final, CautionRest)
+		say(s.Final && p.rect.Length() < shop.MinBlank, CautionShortPlane)
 		say(s.Setting < thinPlane, CautionThinPlane)
 	case True:
 		list = append(list, w.looseNear(p)...)

@@ -103,6 +103,10 @@ func (d *divider) take(kid child) {
 func (d *divider) nameLeft(kid child) {
 	p := d.left
 	node := d.settle(kid.node, p)
+	if d.rests(node, p) {
+		d.kids = nil
+		return
+	}
 	if node.Part == "" || d.need(node) == p.thickness && node.Pieces() == 1 {
 		s := Step{Operation: d.op, From: d.near, Setting: kid.span.Len()}
 		d.tilt(&s, kid)

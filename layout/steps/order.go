@@ -1,6 +1,10 @@
 package steps
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // Order is the order of work of a whole job.
 type Order uint8
@@ -34,6 +38,18 @@ func inOrder(sheets []*Sheet) []*Step {
 	return list
 }
 
+// finalLast puts the final planing, for which the wood must have rested, behind all
+// else.
+func finalLast(a, b *Step) int {
+	switch {
+	case a.Final == b.Final:
+		return 0
+	case b.Final:
+		return -1
+	}
+	return 1
+}
+
 // AllIn is the work of a whole job, a sheet for each board. Steps bear the numbers
 // of an order of work, and count finished pieces in it; within a sheet they stand
 // blank by blank. The plan must have passed its check.
@@ -52,6 +68,7 @@ func AllIn(plan *layout.Plan, order Order) []*Sheet {
 	if order == BySetup {
 		list = bySetup(list)
 	}
+	slices.SortStableFunc(list, finalLast)
 	tally := newTally(plan)
 	for i, s := range list {
 		s.Number = i + 1

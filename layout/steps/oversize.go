@@ -7,8 +7,9 @@ import (
 	"sawbill/layout"
 )
 
-// oversize says of a part that is cut larger than it is finished what its finished
-// size is; it is empty where the shop allows for nothing.
+// oversize says of a part that is cut longer or wider than it is finished what its
+// finished size is; it is empty where the shop allows for nothing. To its thickness
+// it is planed.
 func (w *worker) oversize(part *layout.Part) string {
 	var larger []string
 	for _, dim := range []struct {
@@ -17,7 +18,6 @@ func (w *worker) oversize(part *layout.Part) string {
 	}{
 		{w.shop.LengthAllowance, part.Length, "long"},
 		{w.shop.WidthAllowance, part.Width, "wide"},
-		{w.shop.ThicknessAllowance, part.Thickness, "thick"},
 	} {
 		if dim.allowance > 0 && dim.finished > 0 && !(dim.word == "long" && part.Set != "") {
 			larger = append(larger, Reading(w.shop, dim.finished)+" "+dim.word)

@@ -91,6 +91,12 @@ func (r *resawer) layer() string {
 
 // done fills in that a step finishes a piece, which has its own name by now.
 func (r *resawer) done(s *Step, p *piece) {
+	if r.shop.ThicknessAllowance > 0 {
+		p.id = Chalk(p.id) + "~2" // the slice as sawn is ~1
+		s.Off, s.OffSize = p.id, p.sizeOn(layout.Through)
+		r.resting = append(r.resting, held{r.node, *p})
+		return
+	}
 	s.Off, s.OffSize, s.Show = p.id, p.sizeOn(layout.Through), r.node.Show
 	s.Part, s.Slices, s.OnEdge = r.node.Part, r.node.Slices, r.node.OnEdge
 	s.Oversize = r.oversize(r.problem.Part(r.node.Part))

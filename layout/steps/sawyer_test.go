@@ -203,16 +203,12 @@ func other(f layout.Face) layout.Face {
 // what the plan promises.
 func cutAll(plan *layout.Plan) error {
 	s := newSawyer(&plan.Problem)
-	number := 0
-	for _, sheet := range All(plan) {
-		for i := range sheet.Steps {
-			number++
-			if sheet.Steps[i].Number != number {
-				return fmt.Errorf("step %d is numbered %d", number, sheet.Steps[i].Number)
-			}
-			if err := s.do(&sheet.Steps[i]); err != nil {
-				return err
-			}
+	for i, st := range List(plan, ByBoard) {
+		if st.Number != i+1 {
+			return fmt.Errorf("step %d is numbered %d", i+1, st.Number)
+		}
+		if err := s.do(st); err != nil {
+			return err
 		}
 	}
 	return s.compare(plan)
@@ -260,8 +256,8 @@ func (s *sawyer) keeps(leaf *layout.Node, clean layout.Rect, board string) error
 // takeParts takes the pieces of a leaf from what was cut.
 func (s *sawyer) takeParts(plan *layout.Plan, leaf *layout.Node) error {
 	part := plan.Problem.Part(leaf.Part)
-	thick := s.shop.LayerOf(leaf, part)
-	lean := part.Bevel.Lean(thick)
+	lean := part.Bevel.Lean(s.shop.LayerOf(leaf, part))
+	thick := s.shop.LayerOf(leaf, part) - s.shop.ThicknessAllowance // after the final planing
 	for range leaf.Pieces() {
 		i := slices.IndexFunc(s.parts[leaf.Part], func(p timber) bool {
 			return p.length == leaf.Length() && p.thickness == thick && same(p.A.Len(), leaf.Width()) &&

@@ -84,6 +84,8 @@ type Step struct {
 	// Jointed says that Plane makes a resawn face flat, so that it can lie against
 	// the fence of the next resaw.
 	Jointed bool
+	// Final says that Plane is the last work on a part, after it has rested.
+	Final bool
 	// Resawn is the chalk name of the wood whose layers a step saws apart or cleans,
 	// empty for all other steps.
 	Resawn   string

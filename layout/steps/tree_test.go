@@ -115,6 +115,9 @@ func randomPlan(t *rapid.T) *layout.Plan {
 	if rapid.Bool().Draw(t, "no skim") {
 		shop.FaceSkim = 0
 	}
+	if rapid.IntRange(0, 3).Draw(t, "two goes") == 0 {
+		shop.ThicknessAllowance = sixteenth
+	}
 	f := &forest{t: t, shop: shop}
 	problem := &layout.Problem{Shop: shop}
 	var cuts []layout.BoardCut
@@ -169,7 +172,7 @@ func (f *forest) truedNode(b *layout.Board, n *layout.Node) {
 	}
 	n.Trued, n.Cut = true, layout.Rip
 	g := grove{forest: f, board: b, loss: n.Y2 - usable.Y2}
-	if f.chance(40, "bevels") {
+	if f.shop.ThicknessAllowance == 0 && f.chance(40, "bevels") {
 		for _, y := range f.nest(usable.Across(), 0, layout.Inch/2, 4) {
 			n.Children = append(n.Children, g.strip(usable.Along(), y))
 		}
@@ -290,9 +293,10 @@ func (g grove) part(n *layout.Node, bevel layout.Angle) {
 	if part.Thickness == 0 {
 		part.Thickness = board
 	}
+	part.Thickness -= g.shop.ThicknessAllowance
 	n.Part = part.Name
 	if g.layers > 1 && g.chance(80, "resawn") {
-		n.Layers, part.Resaw, part.Quantity, part.Thickness = g.layers, true, g.layers, g.layer
+		n.Layers, part.Resaw, part.Quantity, part.Thickness = g.layers, true, g.layers, g.layer-g.shop.ThicknessAllowance
 	}
 	if g.thick > 0 && g.chance(30, "on edge") {
 		n.OnEdge, part.OnEdge = true, true

@@ -19,6 +19,9 @@ type worker struct {
 	// shift is how far a crooked edge has moved the wood, and what is marked on it,
 	// in the blank in hand; 0 while the board is crosscut.
 	shift layout.Length
+	// resting are the pieces of the blank in hand that are yet to be planed to
+	// their finished thickness.
+	resting []held
 }
 
 // breakDown takes a rough piece apart: rough cuts first, then each blank.
@@ -72,6 +75,9 @@ func (w *worker) comesOff(s *Step, node *layout.Node, p *piece) {
 		s.Offcut = node.Offcut
 	case node.Part != "" && (p.thickness != w.need(node) || node.Pieces() > 1):
 		p.id = names.unfinished(node)
+	case node.Part != "" && w.shop.ThicknessAllowance > 0:
+		p.id = names.unfinished(node)
+		w.rests(node, *p)
 	case node.Part != "":
 		p.id = names.finished(node)
 		s.Part, s.Slices, s.OnEdge = node.Part, node.Slices, node.OnEdge
