@@ -80,24 +80,24 @@ func (d *glueSheet) sectionMarks(b *block, p *glueup.Panel, left float64, ends [
 // prism draws the three strips of a prism apart, end on, and glued.
 func (d *glueSheet) prism(p *glueup.Panel) *block {
 	b := newBlock(d.types)
-	const side, top = 24.0, 2.0
+	const side, top = 18.0, 2.0
 	high := side * math.Cos(math.Pi/6)
 	x := stepIndent
 	for _, s := range p.Strips {
 		lean := side / 2
 		b.wood([]Point{{x, top}, {x + side, top}, {x + side + lean, top + high}, {x + lean, top + high}}, d.look(s.Wood))
 		b.polygon([]Point{{x, top}, {x + side, top}, {x + side + lean, top + high}, {x + lean, top + high}}, NoInk, Black, middleLine)
-		b.text(d.types.cut(d.work.Species(s.Wood), side+lean, strong()), x, top+high+5.5, strong())
-		x += side + lean + 8
+		b.text(d.types.cut(d.work.Species(s.Wood), side+lean+12, strong()), x, top+high+5.5, strong())
+		x += side + lean + 14
 	}
 	s := p.Strips[0]
 	text := []string{d.gauge(s.Width) + " across face", d.reading(s.Thickness) + " thick", "blade " + degrees(s.Bevel)}
 	for i, t := range text {
 		b.text(t, stepIndent, top+high+5.5+lineStep*float64(i+1), plain())
 	}
-	b.hexagon(d, p, Point{x + 26, top + side}, side)
-	b.text("glued, butt end toward you", x+54, top+side, plain())
-	b.height = top + 2*side + 4
+	b.hexagon(d, p, Point{x + side + 4, top + side}, side)
+	b.text("glued, butt end toward you", x+2*side+10, top+side, plain())
+	b.height = max(top+2*side, top+high+5.5+3*lineStep) + 4
 	return b
 }
 
@@ -224,7 +224,7 @@ func (d *glueSheet) slabCut() *block {
 	}
 	b.text(d.reading(slab.Width), at.X2+2, (at.Y1+at.Y2+textCap)/2, strong())
 	first := Box{at.X1, 0, at.X1 + paperMM(slab.Pitch)*scale, 0}
-	b.dimension(first, at.Y2+1.6, d.gauge(slab.Pitch)+" from cut to cut, blade or fence at "+degrees(slab.Angle))
+	b.dimension(first, at.Y2+1.6, d.gauge(slab.Pitch)+" from cut to cut along the edge, the fence at "+degrees(slab.Angle))
 	b.height = at.Y2 + rowStep + 4
 	return b
 }

@@ -1,8 +1,11 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"io/fs"
+	"os"
 	"path/filepath"
 	"slices"
 
@@ -144,5 +147,19 @@ func writeWork(c *cli.Context, work *glueup.Work, o render.Options) error {
 			fmt.Fprintln(c.App.Writer, path)
 		}
 	}
-	return nil
+	return removePages(out, "steps", len(pages["steps"])+1)
+}
+
+// removePages removes what a longer design has left: the pages of a drawing from one
+// on, as far as they follow each other.
+func removePages(dir, stem string, page int) error {
+	for ; ; page++ {
+		err := os.Remove(filepath.Join(dir, pageFile(stem, page)))
+		if errors.Is(err, fs.ErrNotExist) {
+			return nil
+		}
+		if err != nil {
+			return err
+		}
+	}
 }

@@ -159,11 +159,15 @@ func (w *Work) considerPlaner() {
 // for fewer would be too short for the machines.
 func (w *Work) considerFew() {
 	least := w.LeastSlices()
+	var few []string
 	for i := range w.Panels {
 		if p := &w.Panels[i]; p.Slices+p.Spare < least {
-			w.Notes = append(w.Notes, fmt.Sprintf(
-				"Of %s %d slices are wanted, but strips for fewer than %d are too short for the machines: the others are left over. More rows that are alike would use them.",
-				called(p), p.Slices+p.Spare, least))
+			few = append(few, fmt.Sprintf("%d of %s", p.Slices+p.Spare, called(p)))
 		}
+	}
+	if len(few) > 0 {
+		w.Notes = append(w.Notes, fmt.Sprintf(
+			"Strips for fewer than %d slices are too short for the machines. Wanted are no more than %s: the others are left over. More rows that are alike would use them.",
+			least, listOf(few)))
 	}
 }

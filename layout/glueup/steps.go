@@ -81,12 +81,15 @@ func (w *Work) ripping(i int) Step {
 		}
 		line := fmt.Sprintf("%s: %d x, planed to %s, ripped to %s", part.Name, part.Quantity, w.Say(part.Thickness), w.Fine(part.Width))
 		if part.Bevel > 0 {
-			line += fmt.Sprintf(" across the face, both edges leaning the same way at %s°; never turn a strip end for end between its cuts", part.Bevel)
+			line += fmt.Sprintf(" across the face at %s°", part.Bevel)
 		}
 		s.Lines = append(s.Lines, line+".")
 		s.warn(part.Bevel > 0, steps.CautionBevel)
 		s.warn(part.Width < pushStick, steps.CautionPushStick)
 		s.warn(part.Width < w.Shop.MinRip, steps.CautionThinWanted)
+	}
+	if p.Form == Hexagon {
+		s.Lines = append(s.Lines, "Both edges of a strip lean the same way: never turn it end for end between its cuts.")
 	}
 	s.Lines = append(s.Lines, "The plan says how long: "+w.lengths(p)+".")
 	return s
