@@ -15,6 +15,7 @@ type attempt struct {
 	prices []layout.Money
 	boards []int           // one of each that are alike
 	most   []ceiling.Value // by index into boards
+	sharp  []bool          // the same: no more work makes it less
 	done   bool            // every board was looked at
 	next   int             // the board that is looked at next
 }
@@ -24,7 +25,7 @@ func (s *search) newAttempt(d *dual) *attempt {
 	for _, v := range d.prices() {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
-	a.most = make([]ceiling.Value, len(a.boards))
+	a.most, a.sharp = make([]ceiling.Value, len(a.boards)), make([]bool, len(a.boards))
 	return a
 }
 
@@ -41,6 +42,11 @@ func (a *attempt) enough(k int) ceiling.Value {
 	return a.cost(k)
 }
 
+// open reports whether a sharper look at the k-th board may prove more.
+func (a *attempt) open(k int) bool {
+	return !a.done || !a.sharp[k] && a.most[k] > a.enough(k)
+}
+
 // look bounds a few boards.
 func (a *attempt) look(batch []int, work int) {
 	price := make([]ceiling.Value, len(a.prices))
@@ -53,9 +59,9 @@ func (a *attempt) look(batch []int, work int) {
 			return
 		}
 		board := ceiling.New(a.s.p, &a.s.p.Stock[a.boards[k]])
-		most := w.high.Most(board, price, a.enough(k), work, w.stop)
-		if !a.done || most < a.most[k] {
-			a.most[k] = most
+		most, sharp := w.high.Most(board, price, a.enough(k), work, w.stop)
+		if !a.done || most <= a.most[k] {
+			a.most[k], a.sharp[k] = most, sharp
 		}
 	})
 }

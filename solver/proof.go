@@ -86,7 +86,7 @@ func (q *proof) step() bool {
 	}
 	var batch []int
 	for len(batch) < proofBatch && a.next < len(a.boards) {
-		if !a.done || a.most[a.next] > a.enough(a.next) {
+		if a.open(a.next) {
 			batch = append(batch, a.next)
 		}
 		a.next++

@@ -43,20 +43,20 @@ const (
 // of the offcuts. It stops refining when the bound is no more than enough, when it
 // has made work steps, of a few nanoseconds each, or when stop says so; more work
 // makes it sharper. stop may be nil; where it says so before anything is known,
-// the value is one that no board has.
-func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) Value {
+// the value is one that no board has. sharp says that more work would not change it.
+func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) (most Value, sharp bool) {
 	b.most, b.stop = work, stop
 	if !b.prepare(w, price) {
-		return -none
+		return -none, false
 	}
 	c := newCuts(b, enough)
 	for {
 		bound := c.path()
 		if bound <= enough || b.ends() {
-			return bound
+			return bound, false
 		}
 		if !c.workOut() && !c.refine() {
-			return bound
+			return bound, true
 		}
 	}
 }
@@ -245,5 +245,5 @@ func (c *cuts) split(cell int) {
 // another path is likely to be the best.
 func (c *cuts) floor(k, m int) Value {
 	bound := c.best[len(c.at)]
-	return c.most[k][m] - min(bound-c.enough, bound/100)
+	return c.most[k][m] - min(bound-c.enough, bound/100+1)
 }
