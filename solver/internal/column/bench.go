@@ -20,8 +20,8 @@ type Bench struct {
 	rows   [][]Value // by profile: the worth of the strip for each end of a blank
 	rip    ripWork
 	rough  roughWork
-	useful []bool // by strip: worth more than every lower one, where nothing blocks
-	tried  []int  // strips that a mode allows and that can be of use
+	useful []bool  // by strip: worth more than every lower one, where nothing blocks
+	tried  []int32 // strips that a mode allows and that can be of use
 	byLen  []Value
 	best   []Value
 	from   []child

@@ -20,6 +20,7 @@ type child struct {
 	x2         layout.Length
 	kind       childKind
 	pieces     []roughPiece // of a blank; nil to be worked out when built
+	rough      bool         // ripped rough: worked out before anything is built
 	whole      *piece       // the part that a whole blank is
 }
 
@@ -118,7 +119,9 @@ func (b *Bench) blanksFrom(a int) {
 		}
 		v, how := b.blank(be, k)
 		if v > 0 && b.best[a]+v > b.best[next] {
-			c.pieces = b.pieces(be, k, how)
+			if c.rough = how.rough; !c.rough {
+				c.pieces = b.pieces(be, k, how)
+			}
 			b.push(c, next, v)
 		}
 	}

@@ -34,6 +34,7 @@ type Board struct {
 	pieces  []*piece       // by id
 	leans   []lean         // the first is of square strips
 	next    []int          // what may come after a strip
+	afters  [][]int        // by lean, by index into next: how many positions later
 	classes []class
 	thicks  []thick
 	strips  []strip // heights that a strip may have, for every thickness
@@ -139,7 +140,7 @@ func newOnGrid(p *layout.Problem, b *layout.Board, cfg Config) (w *Board, ways [
 // makeReady works out all that does not depend on prices.
 func (w *Board) makeReady(ways []way) {
 	w.measure = newMeasure(w.shop, w.wood)
-	w.next = w.nexts()
+	w.setNexts()
 	w.setLies()
 	w.setClasses(ways)
 	w.setZones()
@@ -189,7 +190,7 @@ func (w *Board) setGrid(ways []way) {
 	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(ways)))
 	unit := coarsen(b.FullWidth(), gcd(across...), w.mostY(ways))
 	if len(w.leans) > 1 && !w.exact() {
-		unit = refine(b.FullWidth(), unit, w.mostY(ways))
+		unit = refine(b.FullWidth(), unit, finerForLeans*w.cfg.MostY)
 	}
 	w.y = newAxis(b.FullWidth(), unit)
 }

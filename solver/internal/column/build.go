@@ -10,6 +10,7 @@ import (
 func (b *Bench) build(n int) *layout.Node {
 	var children []child
 	for n > 0 {
+		b.setPieces(&b.from[n])
 		f := b.from[n]
 		if f.kind != childCarried {
 			children = append(children, f)
@@ -23,6 +24,20 @@ func (b *Bench) build(n int) *layout.Node {
 	}
 	b.w.setShows(root)
 	return root
+}
+
+// setPieces works out the pieces of a blank that is ripped rough.
+func (b *Bench) setPieces(c *child) {
+	if c.rough && c.pieces == nil {
+		c.pieces = b.piecesOf(blankEnds{c.a, []int{c.e}})
+	}
+}
+
+// piecesOf tells how a blank that nothing is known of is cut to give the most.
+func (b *Bench) piecesOf(be blankEnds) []roughPiece {
+	b.fillRows(be)
+	_, how := b.blank(be, 0)
+	return b.pieces(be, 0, how)
 }
 
 func (b *Bench) buildChild(c child) *layout.Node {
@@ -39,9 +54,7 @@ func (b *Bench) buildChild(c child) *layout.Node {
 	be := blankEnds{c.a, []int{c.e}}
 	pieces := c.pieces
 	if pieces == nil {
-		b.fillRows(be)
-		_, how := b.blank(be, 0)
-		pieces = b.pieces(be, 0, how)
+		pieces = b.piecesOf(be)
 	}
 	if len(pieces) == 1 && pieces[0].y1 == 0 && pieces[0].y2 == node.Y2 && !pieces[0].offcut {
 		b.buildNode(node, be, pieces[0].lanes)

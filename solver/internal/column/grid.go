@@ -49,6 +49,10 @@ func gcd(lengths ...layout.Length) layout.Length {
 	return d
 }
 
+// finerForLeans is how many times the positions across there may be for the sake of
+// leaning strips.
+const finerForLeans = 2
+
 // refine is unit halved as long as at most most positions lie on size: what a rip at
 // a bevel takes is no multiple of any unit, and is rounded up.
 func refine(size, unit layout.Length, most int) layout.Length {

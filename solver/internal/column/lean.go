@@ -69,16 +69,22 @@ const (
 	atEnd   = -2
 )
 
-// nexts lists what may come after a strip, as far as it makes a difference.
-func (w *Board) nexts() []int {
-	if len(w.leans) == 1 {
-		return []int{0}
+// setNexts lists what may come after a strip, as far as it makes a difference, and how
+// much later.
+func (w *Board) setNexts() {
+	w.next = []int{0}
+	for lean := range w.leans[1:] {
+		w.next = append(w.next, lean+1)
 	}
-	all := []int{atEnd}
+	if len(w.leans) > 1 {
+		w.next = append(w.next, atEnd)
+	}
+	w.afters = make([][]int, len(w.leans))
 	for lean := range w.leans {
-		all = append(all, lean)
+		for _, next := range w.next {
+			w.afters[lean] = append(w.afters[lean], w.after(lean, next))
+		}
 	}
-	return all
 }
 
 // layers says which layer of the rips of a trued node is which. Without leaning

@@ -17,6 +17,9 @@ type lie struct {
 	metal     []layout.Rect // of these the metal
 	hitsOf    map[layout.Length][]set
 	profileAt [][]int32 // by strip, by y position: the profile; -1 where none fits
+	// anew lists, by y position, the strips that have a profile there which they had not
+	// one position before, lowest first.
+	anew [][]int32
 }
 
 // mostLies is the most lies that are told apart where not every position is

@@ -52,14 +52,14 @@ func (ns *nodeSteps) strips(j, layer int) {
 	next, held := ns.layers.next(layer)
 	for s := range w.strips {
 		st := &w.strips[s]
-		id := ns.t.at[s][j]
+		id := ns.t.lie.profileAt[s][j]
 		if id < 0 || j+st.advance > ns.n || !w.allows(ns.t.m, s) || ns.s.b.rows[id][ns.t.k] <= 0 || !w.opens(next, st.lean, j, ns.near) {
 			continue
 		}
 		lo := w.y.at(j) - ns.y1
 		a := arc{
 			lo: lo, hi: lo + st.height, bound: ns.s.b.rows[id][ns.t.k], source: ns.source(id),
-			anew: next != anyLean && j > ns.c.first && ns.t.at[s][j-1] == id, strip: int32(s),
+			anew: next != anyLean && j > ns.c.first && ns.t.lie.profileAt[s][j-1] == id, strip: int32(s),
 		}
 		ns.follow(a, j, layer, held)
 		if ns.layers.must && !held && w.thicks[st.thick].thickness == ns.t.m.must {
@@ -74,8 +74,8 @@ func (ns *nodeSteps) strips(j, layer int) {
 func (ns *nodeSteps) follow(a arc, j, layer int, held bool) {
 	w := ns.s.w
 	st := &w.strips[a.strip]
-	for _, next := range w.next {
-		if to := j + st.advance + w.after(st.lean, next); to <= ns.n {
+	for i, next := range w.next {
+		if to := j + st.advance + w.afters[st.lean][i]; to <= ns.n {
 			ns.c.stepAcross(a, j, to, layer, ns.layers.of(held, next))
 		}
 	}

@@ -13,6 +13,9 @@ type nodeWork struct {
 	y1     layout.Length // of the node
 	near   layout.Length // where it begins to be usable
 	keep   []nodeKeep
+	below  []Value     // what the wood between the reference edge and every position is worth
+	long   layout.Span // where along that is
+	of     *Board      // of which board
 }
 
 // nodeStep says how a state was reached: from prev in layer by a strip, or by a
@@ -36,7 +39,7 @@ type across struct {
 	be     blankEnds
 	k      int
 	m      mode
-	at     [][]int32     // profiles, by strip, by y position
+	lie    *lie
 	x1, x2 layout.Length // usable
 	clip   layout.Length // where the far edge begins to cut in
 	keeps  bool          // offcut strips are long enough
@@ -44,10 +47,26 @@ type across struct {
 
 func (b *Bench) newAcross(be blankEnds, k int, m mode) across {
 	w := b.w
-	t := across{be: be, k: k, m: m, at: w.lies[w.lieIn(be.a, be.ends[k], m)].profileAt, x1: w.x.at(be.a) + w.end, x2: w.x.at(be.ends[k]) - w.end}
+	t := across{be: be, k: k, m: m, lie: &w.lies[w.lieIn(be.a, be.ends[k], m)], x1: w.x.at(be.a) + w.end, x2: w.x.at(be.ends[k]) - w.end}
 	t.clip = w.wood.FarMin(layout.Span{Lo: t.x1, Hi: t.x2})
 	t.keeps = w.measure.rate > 0 && t.x2-t.x1 >= w.shop.MinOffcutLength
+	if t.keeps {
+		b.setBelow(layout.Span{Lo: t.x1, Hi: t.x2})
+	}
 	return t
+}
+
+// setBelow works out what the wood below every position is worth, along a span.
+func (b *Bench) setBelow(long layout.Span) {
+	node, w := &b.rough.node, b.w
+	if node.long == long && node.of == w {
+		return
+	}
+	node.long, node.of = long, w
+	node.below = room(node.below, w.y.n+1)
+	for j := range node.below {
+		node.below[j] = w.measure.worth(long.Lo, long.Hi, 0, w.y.at(j))
+	}
 }
 
 // nodeRun fills the rips of a trued node that starts at y1 across.
@@ -57,7 +76,11 @@ func (b *Bench) nodeRun(t across, y1 layout.Length) {
 	node.j0 = w.y.up(node.near)
 	n := w.y.up(w.top+w.shop.RipKerf) + 1
 	b.nodeReset(n, t.m)
-	clear := len(w.grown) == 0 && !w.slants()
+	b.markUseful(t.k, t.m)
+	opened := node.near + w.y.unit // beyond that strips of every lean may be the first
+	for _, l := range w.leans {
+		opened = max(opened, node.near+l.inset()+w.y.unit)
+	}
 	for j := node.j0; j <= n; j++ {
 		for layer := range node.v {
 			v, from := node.v[layer], node.from[layer]
@@ -67,9 +90,13 @@ func (b *Bench) nodeRun(t across, y1 layout.Length) {
 			if w.cfg.InnerOffcuts {
 				b.nodeExtend(t, layer, j)
 			}
-			rises := j == node.j0 || v[j] > v[j-1]
-			if v[j] > none && j <= w.y.n && (rises || !clear || layer == 0 && node.layers.leans > 1) {
-				b.nodePush(t, layer, j)
+			if v[j] <= none || j > w.y.n {
+				continue
+			}
+			if j == node.j0 || v[j] > v[j-1] || layer == 0 && node.layers.leans > 1 && w.y.at(j) < opened {
+				b.nodePush(t, layer, j, b.tried)
+			} else { // starting later gains nothing where it meets the same
+				b.nodePush(t, layer, j, t.lie.anew[j])
 			}
 		}
 	}
@@ -95,7 +122,7 @@ func (b *Bench) nodeReset(n int, m mode) {
 	node.v, node.from, node.keep = node.v[:count], node.from[:count], node.keep[:count]
 	for layer := range node.v {
 		node.v[layer] = size(node.v[layer], n+1, none)
-		node.from[layer] = size(node.from[layer], n+2, nodeStep{})
+		node.from[layer] = room(node.from[layer], n+2)
 	}
 	b.nodeKeeps()
 	if node.j0 <= n {
@@ -103,24 +130,27 @@ func (b *Bench) nodeReset(n int, m mode) {
 	}
 }
 
-// nodePush adds every strip that may start at position j and leans as the layer
-// says. What follows it may start at once, or where it leans otherwise, a little
+// nodePush adds those strips of a list that may start at position j and lean as the
+// layer says. What follows may start at once, or where it leans otherwise, a little
 // later.
-func (b *Bench) nodePush(t across, layer, j int) {
+func (b *Bench) nodePush(t across, layer, j int, list []int32) {
 	w, node := b.w, &b.rough.node
 	lean, held := node.layers.next(layer)
-	for s := range w.strips {
+	for _, s := range list {
 		st := &w.strips[s]
-		id := t.at[s][j]
-		if id < 0 || !w.allows(t.m, s) || b.rows[id][t.k] <= 0 || !w.opens(lean, st.lean, j, node.near) {
+		id := t.lie.profileAt[s][j]
+		if id < 0 || !w.allows(t.m, int(s)) || id == w.clearOf[s] && !b.useful[s] {
+			continue
+		}
+		if b.rows[id][t.k] <= 0 || !w.opens(lean, st.lean, j, node.near) {
 			continue
 		}
 		sum := node.v[layer][j] + b.rows[id][t.k]
 		holds := held || node.layers.must && w.thicks[st.thick].thickness == t.m.must && b.rows[id][t.k] > b.bare(t, int(id))
-		for _, next := range w.next {
-			to, at := node.layers.of(holds, next), j+st.advance+w.after(st.lean, next)
+		for i, next := range w.next {
+			to, at := node.layers.of(holds, next), j+st.advance+w.afters[st.lean][i]
 			if at < len(node.v[to]) && sum > node.v[to][at] {
-				node.v[to][at], node.from[to][at] = sum, nodeStep{int32(j), int32(s), int8(layer)}
+				node.v[to][at], node.from[to][at] = sum, nodeStep{int32(j), s, int8(layer)}
 			}
 		}
 	}
@@ -148,21 +178,21 @@ func (b *Bench) nodeReach(t across, layer int, y layout.Length, limit int) *node
 	square := node.layers.of(held, 0)
 	for k.behind < limit && w.y.at(k.behind+1)+w.shop.MinOffcutWidth <= y {
 		k.behind++
-		b.nodeOffer(t, k, square)
+		b.nodeOffer(k, square)
 		if square > 0 && !held && node.layers.leans > 1 {
-			b.nodeOffer(t, k, 0)
+			b.nodeOffer(k, 0)
 		}
 	}
 	return k
 }
 
 // nodeOffer lets an offcut strip start where k has come to, in a layer.
-func (b *Bench) nodeOffer(t across, k *nodeKeep, layer int) {
+func (b *Bench) nodeOffer(k *nodeKeep, layer int) {
 	v := b.rough.node.v[layer][k.behind]
 	if v <= none {
 		return
 	}
-	if v -= b.w.measure.worth(t.x1, t.x2, 0, b.w.y.at(k.behind)); v > k.most {
+	if v -= b.rough.node.below[k.behind]; v > k.most {
 		k.most, k.mostAt, k.mostLayer = v, k.behind, layer
 	}
 }

@@ -140,6 +140,24 @@ func (w *Board) setProfiles() {
 	slices.SortStableFunc(w.byHeight, func(a, b int) int {
 		return cmp.Compare(w.strips[a].height, w.strips[b].height)
 	})
+	for i := range w.lies {
+		w.lies[i].setAnew(w.byHeight)
+	}
+}
+
+func (l *lie) setAnew(byHeight []int) {
+	if len(byHeight) == 0 {
+		return
+	}
+	l.anew = make([][]int32, len(l.profileAt[0]))
+	for _, s := range byHeight {
+		at := l.profileAt[s]
+		for j := 1; j < len(at); j++ {
+			if at[j] != at[j-1] && at[j] >= 0 {
+				l.anew[j] = append(l.anew[j], int32(s))
+			}
+		}
+	}
 }
 
 // profilesOf finds the profile of a strip at every position, in blanks of one lie.

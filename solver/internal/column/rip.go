@@ -26,7 +26,8 @@ const (
 // with an offcut along the reference edge, one along the far edge, or both.
 func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 	w := b.w
-	near, at := w.nearOf(be.a, be.ends[k], 0), w.lieOf(be.a, be.ends[k]).profileAt
+	near, lie := w.nearOf(be.a, be.ends[k], 0), w.lieOf(be.a, be.ends[k])
+	at := lie.profileAt
 	j0 := w.y.up(near)
 	n := w.y.up(w.top + w.shop.RipKerf)
 	if j0 > n {
@@ -57,17 +58,18 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 		if j > w.y.n {
 			continue
 		}
-		if !rises && len(w.grown) == 0 && !w.slants() {
-			continue // starting later gains nothing
+		list := b.tried
+		if !rises { // starting later gains nothing where it meets the same
+			list = lie.anew[j]
 		}
-		for _, s := range b.tried {
+		for _, s := range list {
 			id := at[s][j]
-			if id < 0 || !rises && at[s][j-1] == id || id == w.clearOf[s] && !b.useful[s] {
+			if id < 0 || !w.allows(m, int(s)) || id == w.clearOf[s] && !b.useful[s] {
 				continue
 			}
 			worth := b.rows[id][k]
 			if to := j + w.strips[s].advance; worth > 0 && v[j]+worth > v[to] {
-				v[to], from[to] = v[j]+worth, ripped{int32(j), int32(s)}
+				v[to], from[to] = v[j]+worth, ripped{int32(j), s}
 			}
 		}
 	}
@@ -78,19 +80,23 @@ func (b *Bench) ripFull(be blankEnds, k int, m mode) (best Value, last int) {
 }
 
 // markUseful lists the strips to try and marks those that, where nothing
-// blocks, are worth more than every lower one.
+// blocks, are worth more than every lower one; all of them where a strip of some
+// thickness must be there or strips lean.
 func (b *Bench) markUseful(k int, m mode) {
 	w := b.w
 	b.useful = size(b.useful, len(w.strips), false)
 	b.tried = b.tried[:0]
 	everywhere := len(w.grown) == 0 && !w.slants()
+	all := m.must > 0 || len(w.leans) > 1
 	var most Value
 	for _, s := range w.byHeight {
-		if id := w.clearOf[s]; id >= 0 && w.allows(m, s) && b.rows[id][k] > most {
+		if all && w.allows(m, s) {
+			b.useful[s] = true
+		} else if id := w.clearOf[s]; id >= 0 && w.allows(m, s) && b.rows[id][k] > most {
 			most, b.useful[s] = b.rows[id][k], true
 		}
 		if b.useful[s] || !everywhere && w.allows(m, s) {
-			b.tried = append(b.tried, s)
+			b.tried = append(b.tried, int32(s))
 		}
 	}
 }

@@ -52,7 +52,7 @@ func (r *roughLines) line(y layout.Length) {
 
 // mostStacks is the most rips that are tried because a piece below them holds so
 // many strips of one height and no more.
-const mostStacks = 6
+const mostStacks = 4
 
 // split lets pieces be at most so wide: the first or the last as wide as that, all
 // alike, or just wide enough for strips of one height.
@@ -65,7 +65,7 @@ func (r *roughLines) split(wide, near layout.Length) {
 	r.line(wide)
 	r.line(full - wide - kerf)
 	n := (full + kerf + wide + kerf - 1) / (wide + kerf)
-	for i := layout.Length(1); i < min(n, 6); i++ {
+	for i := layout.Length(1); i < min(n, 4); i++ {
 		r.line(i*(full+kerf)/n - kerf)
 	}
 	for _, h := range spread(w.stripHeights(), mostStacks, nil) {
