@@ -21,9 +21,9 @@ func jobFlag() cli.Flag { return &cli.PathFlag{Name: "job", Usage: "the folder `
 func changeFlags() []cli.Flag {
 	return []cli.Flag{
 		jobFlag(),
-		&cli.DurationFlag{Name: "time", Value: time.Second, Usage: "think no longer than `TIME` about what is to be planned again"},
+		&cli.DurationFlag{Name: "time", Value: 2 * time.Second, Usage: "think no longer than `TIME` about what is to be planned again"},
 		&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too"},
-		paperFlag(), byFlag(),
+		paperFlag(), byFlag(), jsonFlag(),
 	}
 }
 
@@ -43,7 +43,7 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 		if err != nil {
 			return nil, err
 		}
-		limits.time /= 2 // it may be asked twice
+		limits.time /= 2 // it may be asked again
 		return draft.Complete(func(p *layout.Problem) (*layout.Plan, error) {
 			plan, _, err := limits.solve(c, p)
 			return plan, err
@@ -57,6 +57,7 @@ func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan,
 	if err != nil {
 		return err
 	}
+	out := onlyJSON(c)
 	j := job{c.Path("job")}
 	if _, err := os.Stat(j.planPath()); err != nil {
 		return inputError(err)
@@ -91,7 +92,7 @@ func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan,
 	if err := j.redrawChanged(c, former, plan, o); err != nil {
 		return err
 	}
-	return shortOf(plan)
+	return writeReport(out, changeReport(former, plan), shortOf(plan))
 }
 
 // tellChange names what is new about a revision.
@@ -107,22 +108,11 @@ func tellChange(c *cli.Context, former, plan *layout.Plan) {
 	} else {
 		fmt.Fprintln(w, "all sheets stay good")
 	}
-	var gone, wood []string
-	for _, b := range former.Boards {
-		if plan.Board(b.Board) == nil {
-			gone = append(gone, b.Board)
-		}
+	if marks := gone(former, plan); len(marks) > 0 {
+		fmt.Fprintf(w, "no longer to be cut: %s\n", listed(marks))
 	}
-	for _, b := range plan.Problem.Stock {
-		if former.Problem.Board(b.Mark) == nil {
-			wood = append(wood, b.Mark)
-		}
-	}
-	if len(gone) > 0 {
-		fmt.Fprintf(w, "no longer to be cut: %s\n", listed(gone))
-	}
-	if len(wood) > 0 {
-		fmt.Fprintf(w, "now in the stock: %s\n", listed(wood))
+	if marks := newWood(former, plan); len(marks) > 0 {
+		fmt.Fprintf(w, "now in the stock: %s\n", listed(marks))
 	}
 	for _, m := range plan.Missing {
 		fmt.Fprintf(w, "missing: %d of %s: %s\n", m.Quantity, m.Part, m.Why)
@@ -130,6 +120,28 @@ func tellChange(c *cli.Context, former, plan *layout.Plan) {
 	if len(plan.Boards) > 0 {
 		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
 	}
+}
+
+// gone are the boards that a plan no longer cuts.
+func gone(former, plan *layout.Plan) []string {
+	var marks []string
+	for _, b := range former.Boards {
+		if plan.Board(b.Board) == nil {
+			marks = append(marks, b.Board)
+		}
+	}
+	return marks
+}
+
+// newWood are the boards that are new in the stock.
+func newWood(former, plan *layout.Plan) []string {
+	var marks []string
+	for _, b := range plan.Problem.Stock {
+		if former.Problem.Board(b.Mark) == nil {
+			marks = append(marks, b.Mark)
+		}
+	}
+	return marks
 }
 
 // toCut is how many pieces a plan has yet to make.

@@ -9,6 +9,7 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"sawbill/layout"
+	"sawbill/layout/files"
 	"sawbill/layout/record"
 	"sawbill/layout/steps"
 )
@@ -17,10 +18,10 @@ func historyCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "history",
 		Usage:     "list the revisions of a job and what made them",
-		UsageText: "sawbill history --job DIR",
+		UsageText: "sawbill history --job DIR [--json]",
 		Description: "The present revision comes last.\n\n" +
 			"   sawbill history --job toolchest",
-		Flags:  []cli.Flag{jobFlag()},
+		Flags:  []cli.Flag{jobFlag(), jsonFlag()},
 		Action: runHistory,
 	}
 }
@@ -32,6 +33,15 @@ func runHistory(c *cli.Context) error {
 	plans, err := job{c.Path("job")}.revisions()
 	if err != nil {
 		return err
+	}
+	if out := onlyJSON(c); out != nil {
+		var reports []files.Report
+		for _, p := range plans {
+			r := reportOf(p)
+			r.Broken = brokenRules(p)
+			reports = append(reports, r)
+		}
+		return files.WriteReports(out, reports)
 	}
 	t := tabwriter.NewWriter(c.App.Writer, 0, 0, 2, ' ', 0)
 	fmt.Fprintln(t, "revision\tmade\tcheck word\tcut\tto cut\tmissing\twhat")
@@ -67,7 +77,7 @@ func backCommand() *cli.Command {
 			"all the same, so go back only where what was told was wrong.\n\n" +
 			"   sawbill back --job toolchest\n" +
 			"   sawbill back --job toolchest --to 3",
-		Flags:  []cli.Flag{jobFlag(), &cli.IntFlag{Name: "to", Usage: "go back to revision `N`; otherwise to the one before"}, paperFlag(), byFlag()},
+		Flags:  []cli.Flag{jobFlag(), &cli.IntFlag{Name: "to", Usage: "go back to revision `N`; otherwise to the one before"}, paperFlag(), byFlag(), jsonFlag()},
 		Action: runBack,
 	}
 }

@@ -57,24 +57,24 @@ func (j job) former() (*layout.Plan, error) {
 
 // deliver takes a plan the way of all plans: it is checked, saved unless the
 // folder holds a better one, drawn, and told in a few words, of which stopped is
-// one.
-func (j job) deliver(c *cli.Context, plan *layout.Plan, stopped string, o render.Options) error {
+// one. It gives the plan that the folder then holds.
+func (j job) deliver(c *cli.Context, plan *layout.Plan, stopped string, o render.Options) (*layout.Plan, error) {
 	if err := checkPlan(c, "the new plan", plan); err != nil {
-		return err
+		return nil, err
 	}
 	former, err := j.former()
 	if err != nil {
-		return err
+		return nil, err
 	}
 	kept, err := j.save(c, former, plan)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	if err := j.redraw(c, former, kept, o); err != nil {
-		return err
+		return nil, err
 	}
 	printSummary(c.App.Writer, kept, stopped)
-	return shortOf(kept)
+	return kept, shortOf(kept)
 }
 
 // shortOf is an error where parts are missing.

@@ -26,7 +26,7 @@ func planCommand() *cli.Command {
 			&cli.StringFlag{Name: "within", Value: "0%", Usage: "think no further once the cost is proven to be within `SHARE` of the least, such as 1%"},
 			&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too; the same rounds and seed give the same plan"},
 			&cli.Int64Flag{Name: "seed", Usage: "search in another order for each `N`"},
-			paperFlag(), byFlag(),
+			paperFlag(), byFlag(), jsonFlag(),
 		),
 		Action: runPlan,
 	}
@@ -44,6 +44,7 @@ func runPlan(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
+	out := onlyJSON(c)
 	problem, err := loadProblem(c)
 	if err != nil {
 		return err
@@ -61,5 +62,11 @@ func runPlan(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	return job.deliver(c, plan, stopped, o)
+	kept, err := job.deliver(c, plan, stopped, o)
+	if kept == nil {
+		return err
+	}
+	report := reportOf(kept)
+	report.Stopped = stopped
+	return writeReport(out, report, err)
 }

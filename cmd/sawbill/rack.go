@@ -11,13 +11,14 @@ import (
 	"github.com/urfave/cli/v2"
 
 	"sawbill/layout"
+	"sawbill/layout/files"
 )
 
 func rackCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "rack",
 		Usage:     "the stock at a glance, and what looks odd about it",
-		UsageText: "sawbill rack --stock FILE [--shop FILE] [--form FILE]",
+		UsageText: "sawbill rack --stock FILE [--shop FILE] [--form FILE] [--json]",
 		Description: "Footage is exact and, in inches, as hardwood sellers tally it as well. What is\n" +
 			"clear lies between the end trims and is free of defects on both faces. What a\n" +
 			"board finishes to is told in one blank and in short ones, which lose less to\n" +
@@ -25,7 +26,7 @@ func rackCommand() *cli.Command {
 			"   sawbill rack --stock rack.csv --shop shop.toml\n" +
 			"   sawbill rack --stock rack.csv --form sheet.png",
 		Flags: []cli.Flag{
-			stockFlag(), shopFlag(), paperFlag(),
+			stockFlag(), shopFlag(), paperFlag(), jsonFlag(),
 			&cli.PathFlag{Name: "form", Usage: "also draw a sheet to pencil a rack into, as a PNG `FILE`"},
 		},
 		Action: runRack,
@@ -44,9 +45,16 @@ func runRack(c *cli.Context) error {
 	if form != "" && !strings.EqualFold(filepath.Ext(form), ".png") {
 		return usageError("--form %q: want a name that ends in .png", form)
 	}
+	out := onlyJSON(c)
 	rack, err := loadRack(c)
 	if err != nil {
 		return err
+	}
+	if out != nil {
+		err := files.WriteRack(out, layout.Tally(rack.Shop, rack.Boards), layout.Suspicions(rack.Shop, rack.Boards))
+		if err != nil {
+			return err
+		}
 	}
 	printTally(c.App.Writer, rack.Shop, rack.Boards)
 	printFinishes(c.App.Writer, rack.Shop, rack.Boards)

@@ -25,17 +25,18 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 		Description: "Start with a job that is there already:\n\n" +
 			"   sawbill sample --out jobs\n" +
 			"   sawbill plan --stock jobs/toolchest/stock.csv --bill jobs/toolchest/bill.csv --shop jobs/toolchest/shop.toml --job toolchest",
-		Version:         version(),
-		HideHelpCommand: true,
-		Flags:           []cli.Flag{cli.HelpFlag}, // cli leaves it out where help is a command of ours
-		Reader:          stdin,
-		Writer:          stdout,
-		ErrWriter:       stderr,
+		Version:              version(),
+		HideHelpCommand:      true,
+		EnableBashCompletion: true,
+		Flags:                []cli.Flag{cli.HelpFlag}, // cli leaves it out where help is a command of ours
+		Reader:               stdin,
+		Writer:               stdout,
+		ErrWriter:            stderr,
 		Commands: []*cli.Command{
 			planCommand(), verifyCommand(), drawCommand(),
 			cutCommand(), foundCommand(), spoiledCommand(), measuredCommand(), moreCommand(),
 			historyCommand(), backCommand(), restockCommand(),
-			rackCommand(), glueupCommand(), sampleCommand(), helpCommand(),
+			rackCommand(), glueupCommand(), sampleCommand(), completionCommand(), manCommand(), helpCommand(),
 		},
 		Action:         noCommand,
 		OnUsageError:   usageFault,

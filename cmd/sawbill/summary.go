@@ -58,7 +58,9 @@ func boardsToCut(p *layout.Plan) string {
 	return listed(marks)
 }
 
-func offcutsKept(p *layout.Plan) string {
+func offcutsKept(p *layout.Plan) string { return listed(offcutMarks(p)) }
+
+func offcutMarks(p *layout.Plan) []string {
 	var marks []string
 	for _, b := range p.Boards {
 		for _, leaf := range b.Root.Leaves() {
@@ -67,7 +69,7 @@ func offcutsKept(p *layout.Plan) string {
 			}
 		}
 	}
-	return listed(marks)
+	return marks
 }
 
 // listed counts the words and names them.

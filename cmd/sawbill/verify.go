@@ -16,7 +16,7 @@ func verifyCommand() *cli.Command {
 	return &cli.Command{
 		Name:      "verify",
 		Usage:     "check a plan from its file alone",
-		UsageText: "sawbill verify [--bound] DIR|FILE",
+		UsageText: "sawbill verify [--bound] [--json] DIR|FILE",
 		ArgsUsage: "the folder of a job or the file of a plan",
 		Description: "Replays every cut and lists each rule that the plan breaks. With --bound it also\n" +
 			"proves again, from the prices in the plan alone, what no plan with the same parts\n" +
@@ -28,6 +28,7 @@ func verifyCommand() *cli.Command {
 			"   sawbill verify toolchest/plan-1.json",
 		Flags: []cli.Flag{
 			&cli.BoolFlag{Name: "bound", Usage: "prove the lower bound again from the plan's prices"},
+			jsonFlag(),
 		},
 		Action: runVerify,
 	}
@@ -48,8 +49,10 @@ func runVerify(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	if err := checkPlan(c, path, plan); err != nil {
-		return err
+	out := onlyJSON(c)
+	report := reportOf(plan)
+	if report.Broken = brokenRules(plan); len(report.Broken) > 0 {
+		return writeReport(out, report, checkPlan(c, path, plan))
 	}
 	fmt.Fprintf(c.App.Writer, "%s: valid\n", path)
 	if c.Bool("bound") {
@@ -58,7 +61,7 @@ func runVerify(c *cli.Context) error {
 		}
 	}
 	printSummary(c.App.Writer, plan, "")
-	return nil
+	return writeReport(out, report, nil)
 }
 
 // proveBound proves what a plan says about its price_bound, unless the user has

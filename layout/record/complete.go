@@ -1,75 +1,74 @@
 package record
 
-import (
-	"maps"
+import "sawbill/layout"
 
-	"sawbill/layout"
-)
-
-// Solve plans a problem; it may be called twice for one revision.
+// Solve plans a problem; it may be called several times for one revision.
 type Solve func(*layout.Problem) (*layout.Plan, error)
 
 // Complete makes a plan of the draft: what is cut and what is untouched stays, what
-// is missing is planned out of boards that are free. Only if something is then
-// still missing are all boards planned again that are not being cut, and that plan
-// is taken if it is the better one. The plan's revision is one more than the former
-// one's, its time is that of the former. An error is that of solve.
+// is missing is planned out of boards that are free. If something is then still
+// missing, boards that nobody has touched are planned again, too: first those that
+// could give a part that is missing, then all; such a plan is taken if it is a better
+// one. The plan's revision is one more than the former one's, its time is that of
+// the former. An error is that of solve, which is asked three times at most.
 func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
-	plan := d.assembled()
-	if len(plan.Missing) > 0 {
-		near, err := d.fill(plan, solve)
-		if err != nil {
-			return nil, err
-		}
-		plan = near
+	plan, err := d.fill(solve)
+	if err != nil {
+		return nil, err
 	}
-	if len(plan.Missing) > 0 && d.untouched() {
-		all, err := d.anew().fill(d.anew().assembled(), solve)
+	before := len(d.trees)
+	for _, free := range []func(*layout.Board) bool{d.couldHelp(plan), func(*layout.Board) bool { return true }} {
+		next := d.freed(free)
+		if len(plan.Missing) == 0 || len(next.trees) == before {
+			continue
+		}
+		before = len(next.trees)
+		other, err := next.fill(solve)
 		if err != nil {
 			return nil, err
 		}
-		if all.Score().Compare(plan.Score()) < 0 {
-			plan = all
+		if other.Score().Compare(plan.Score()) < 0 {
+			plan = other
 		}
 	}
 	plan.Record.Papers = papers(d.former, plan)
 	return plan, nil
 }
 
-// untouched reports whether a board that nobody has touched has cuts.
-func (d *Draft) untouched() bool {
-	for mark := range d.trees {
-		if !d.started(mark) {
-			return true
+// couldHelp is for boards that could give a part that a plan leaves missing.
+func (d *Draft) couldHelp(plan *layout.Plan) func(*layout.Board) bool {
+	return func(b *layout.Board) bool {
+		for _, m := range plan.Missing {
+			if part := plan.Problem.Part(m.Part); part != nil && plan.Problem.CouldHold(part, b) {
+				return true
+			}
 		}
+		return false
 	}
-	return false
 }
 
-// anew is the draft without the cuts of boards that nobody has touched.
-func (d *Draft) anew() *Draft {
+// freed is the draft without the cuts of boards that are to be planned again, of
+// those that nobody has touched.
+func (d *Draft) freed(free func(*layout.Board) bool) *Draft {
 	next := *d
 	next.trees = map[string]*layout.Node{}
-	maps.Copy(next.trees, d.trees)
-	for mark := range d.trees {
-		if !d.started(mark) {
-			delete(next.trees, mark)
+	for mark, root := range d.trees {
+		if d.started(mark) || !free(d.board(mark)) {
+			next.trees[mark] = root
 		}
 	}
 	return &next
 }
 
-// fill plans what a plan of the draft leaves missing out of the boards that it does
-// not cut.
-func (d *Draft) fill(plan *layout.Plan, solve Solve) (*layout.Plan, error) {
-	short := map[string]int{}
-	for _, m := range plan.Missing {
-		short[m.Part] = m.Quantity
-	}
+// fill plans what the draft leaves missing out of the boards that it does not cut.
+func (d *Draft) fill(solve Solve) (*layout.Plan, error) {
+	plan := d.assembled()
 	p := &layout.Problem{Shop: plan.Problem.Shop, Yard: plan.Problem.Yard}
-	for _, part := range plan.Problem.Bill {
-		if part.Quantity = short[part.Name]; part.Quantity > 0 {
-			p.Bill = append(p.Bill, part)
+	for _, m := range plan.Missing {
+		if part := plan.Problem.Part(m.Part); part != nil {
+			short := *part
+			short.Quantity = m.Quantity
+			p.Bill = append(p.Bill, short)
 		}
 	}
 	for _, b := range plan.Problem.Stock {

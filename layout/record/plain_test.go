@@ -81,6 +81,9 @@ func (c *cutter) strip(part *layout.Part) *layout.Node {
 
 // blocked reports whether a defect, or only one of metal, reaches into wood.
 func (c *cutter) blocked(wood layout.Rect, metalOnly bool) bool {
+	if metalOnly { // nor may a kerf beside it meet metal
+		wood = wood.Grow(c.p.Shop.CrosscutKerf, 0)
+	}
 	for _, d := range c.b.Defects {
 		grown := c.p.Shop.Clearance[d.Kind]
 		if (!metalOnly || d.Kind == layout.Metal) && d.Rect.Grow(grown.Along, grown.Across).Overlaps(wood) {
