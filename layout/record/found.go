@@ -27,13 +27,14 @@ func (d *Draft) Found(name string, defects []layout.Defect) error {
 		return err
 	}
 	for _, found := range defects {
-		found.Rect = layout.Rect{
+		on, some := onWood(at.board, layout.Rect{
 			X1: found.Rect.X1 + at.origin.X1, X2: found.Rect.X2 + at.origin.X1,
 			Y1: found.Rect.Y1 + at.origin.Y1, Y2: found.Rect.Y2 + at.origin.Y1,
-		}.Intersect(at.board.Frame())
-		if found.Rect.Empty() {
+		})
+		if !some {
 			return fmt.Errorf("%s: it lies wholly off %q", found.Kind, name)
 		}
+		found.Rect = on
 		at.board.Defects = append(at.board.Defects, found)
 		d.tell("found %s in %s", found.Kind, name)
 	}

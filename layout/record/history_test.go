@@ -90,12 +90,17 @@ func TestHistories(t *testing.T) {
 
 type history struct {
 	first, plan *layout.Plan
+	before      []*layout.Plan // earlier revisions
 }
 
 func (h *history) change(t *rapid.T) {
 	d := record.Open(h.plan)
 	spoiled := ""
 	var err error
+	if len(h.before) > 0 && rapid.IntRange(0, 7).Draw(t, "back") == 0 {
+		h.back(t)
+		return
+	}
 	switch names := h.names(t); rapid.IntRange(0, 5).Draw(t, "what") {
 	case 0, 1:
 		err = d.Cut(names[0])
@@ -130,7 +135,24 @@ func (h *history) change(t *rapid.T) {
 	}
 	t.Log(next.Record.Told, next.Record.Origins, next.Record.Started)
 	h.wantSound(t, next, spoiled)
-	h.plan = next
+	h.before, h.plan = append(h.before, h.plan), next
+}
+
+// back goes back to an earlier revision: it is the same plan but for its number.
+func (h *history) back(t *rapid.T) {
+	earlier := rapid.SampledFrom(h.before).Draw(t, "to")
+	next := record.Back(earlier, h.plan)
+	if next.Revision != h.plan.Revision+1 || len(record.Changed(next)) > 0 {
+		t.Errorf("revision %d, new sheets for %q", next.Revision, record.Changed(next))
+	}
+	for _, v := range check.Plan(next) {
+		t.Errorf("back to revision %d: %v", earlier.Revision, v)
+	}
+	if diff := cmp.Diff(earlier.Boards, next.Boards); diff != "" {
+		t.Errorf("back to revision %d it is another plan: %s", earlier.Revision, diff)
+	}
+	wantAllPieces(t, next)
+	h.before, h.plan = append(h.before, h.plan), next
 }
 
 // names are a board of the plan or a piece, blank or strip of it, or a piece that is
@@ -227,6 +249,9 @@ func wantSoundStock(t *rapid.T, first *layout.Plan, stock []layout.Board, from [
 	origins := map[string]layout.Origin{}
 	for _, o := range from {
 		origins[o.Board] = o
+	}
+	if boards, faults := layout.NewStock(first.Problem.Shop, stock); boards == nil && len(stock) > 0 {
+		t.Errorf("the stock cannot be used: %v", faults)
 	}
 	for _, b := range stock {
 		if b.Length <= 0 || b.Width <= 0 || b.TipWidth <= 0 || b.Thickness <= 0 {

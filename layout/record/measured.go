@@ -70,7 +70,8 @@ func resize(b *layout.Board, sizes Sizes) {
 	}
 	var left []layout.Defect
 	for _, defect := range b.Defects {
-		if defect.Rect = defect.Rect.Intersect(b.Frame()); !defect.Rect.Empty() {
+		if on, some := onWood(b, defect.Rect); some {
+			defect.Rect = on
 			left = append(left, defect)
 		}
 	}

@@ -34,7 +34,7 @@ func Wood(shop *layout.Shop, b *layout.Board, lying steps.Lying) layout.Board {
 	}
 	row.Width, row.TipWidth = max(1, row.Width), max(1, row.TipWidth)
 	row.Cost = cost(shop, b, &row)
-	row.Defects = carried(b, row.Frame(), r)
+	row.Defects = carried(b, &row, r)
 	if row.Source == layout.Yard {
 		row.Source = layout.Rack // what is cut has been bought
 	}
@@ -110,7 +110,7 @@ func share(b, row *layout.Board) layout.Money {
 // carried are the defects of a board that reach into a piece of it, in the frame of
 // the piece. In crooked wood they may lie up to its shift further from the edge, see
 // model section 6, and are marked so wide.
-func carried(b *layout.Board, frame, r layout.Rect) []layout.Defect {
+func carried(b, row *layout.Board, r layout.Rect) []layout.Defect {
 	var list []layout.Defect
 	for _, d := range b.Defects {
 		if r.Y1 > 0 {
@@ -118,10 +118,18 @@ func carried(b *layout.Board, frame, r layout.Rect) []layout.Defect {
 		}
 		d.Rect = layout.Rect{
 			X1: d.Rect.X1 - r.X1, X2: d.Rect.X2 - r.X1, Y1: d.Rect.Y1 - r.Y1, Y2: d.Rect.Y2 - r.Y1,
-		}.Intersect(frame)
-		if !d.Rect.Empty() {
+		}
+		if on, some := onWood(row, d.Rect); some {
+			d.Rect = on
 			list = append(list, d)
 		}
 	}
 	return list
+}
+
+// onWood is what of a place lies in the frame of a board, and whether any of that is
+// on its wood: it may lie beyond the far edge where the board tapers.
+func onWood(b *layout.Board, place layout.Rect) (on layout.Rect, some bool) {
+	on = place.Intersect(b.Frame())
+	return on, !on.Empty() && on.Y1 < max(b.Far(on.X1), b.Far(on.X2))
 }
