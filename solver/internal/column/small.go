@@ -44,6 +44,7 @@ func (w *Board) steps() int {
 	if len(w.metal) > 0 || w.roughHelps() || w.ripsFirst() {
 		rips *= w.y.n + 1
 	}
+	rips *= len(w.next) * len(w.next)
 	pairs := len(w.starts) * len(w.ends) / 2
 	if w.measure.rate > 0 {
 		pairs *= offcutSteps

@@ -30,7 +30,7 @@ func TestWarpedEqualsEveryPosition(t *testing.T) {
 	for part := range int64(2) {
 		t.Run(fmt.Sprint(part), func(t *testing.T) {
 			t.Parallel()
-			for seed := part; seed < 400; seed += 2 {
+			for seed := part; seed < 250; seed += 2 {
 				p, price := tinyWarped(seed)
 				want := newBrute(p, &p.Stock[0], price, nil).best()[counts{}]
 				found := new(Bench).Best(New(p, &p.Stock[0], Exact()), price)
@@ -43,7 +43,7 @@ func TestWarpedEqualsEveryPosition(t *testing.T) {
 
 // TestWarpedLimits does so within limits.
 func TestWarpedLimits(t *testing.T) {
-	for seed := range int64(200) {
+	for seed := range int64(100) {
 		p, price := tinyWarped(seed)
 		limits := []int{1, 2, 1}[:len(price)]
 		var want Value
