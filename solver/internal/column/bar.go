@@ -11,7 +11,9 @@ import (
 // all of whose parts have one section: a stick. What is cut from it is a row of
 // pieces in one long blank, a knapsack problem, which is solved for exact lengths
 // and limited copies by a list of the states that no other state dominates
-// (Horowitz & Sahni 1974) and that may still come to more than the best known.
+// (Horowitz & Sahni 1974) and that may still come to more than the best known. Where
+// very many lengths can be made, only one state is kept for every two thousandth of
+// the bar, and the row may not be the best.
 type bar struct {
 	room  layout.Length // for pieces with a kerf each
 	start layout.Length // of the first piece
@@ -19,9 +21,8 @@ type bar struct {
 	size  []layout.Length // by index into rows: with its kerf
 }
 
-// mostBarStates bounds the list; beyond it the state that is worth least for its
-// length is forgotten, and the row is no longer sure to be the best.
-const mostBarStates = 20_000
+// mostBarStates bounds the list.
+const mostBarStates = 2000
 
 // barState is a row of pieces: the last of them and the state before it.
 type barState struct {
@@ -59,7 +60,14 @@ func (w *Board) newBar(ways []way) *bar {
 // fill chooses pieces, as indices into rows: those that with the worth of the rest
 // are worth most, no more than limits of each.
 func (q *bar) fill(price []Value, limits []int, rest func(used layout.Length) Value) []int {
-	order := q.byDensity(price)
+	f := &filler{q: q, price: price, limits: limits, rest: rest, order: q.byDensity(price)}
+	if f.all() {
+		return f.best
+	}
+	return q.fillByList(f.order, price, limits, rest)
+}
+
+func (q *bar) fillByList(order []int, price []Value, limits []int, rest func(used layout.Length) Value) []int {
 	states := []barState{{before: -1, piece: -1}}
 	list := []int32{0} // the states that count, by rising length and value
 	top, at := rest(0), int32(0)
@@ -84,6 +92,9 @@ func (q *bar) fill(price []Value, limits []int, rest func(used layout.Length) Va
 			list = q.merge(states, list, added)
 		}
 		list = q.promising(states, list, top, q.bestRate(order[k+1:], price), rest)
+		if len(list) == 0 {
+			break
+		}
 	}
 	var pieces []int
 	for ; states[at].piece >= 0; at = states[at].before {
@@ -113,10 +124,11 @@ func (q *bar) bestRate(order []int, price []Value) float64 {
 	return float64(price[q.rows[order[0]]]) / float64(q.size[order[0]])
 }
 
-// merge joins two lists, without states that are no better than a shorter one.
+// merge joins two lists, without states that are no better than a shorter one, and
+// of those of nearly the same length with the last alone.
 func (q *bar) merge(states []barState, a, b []int32) []int32 {
-	merged := make([]int32, 0, len(a)+len(b))
-	most := Value(-1)
+	merged := make([]int32, 0, min(len(a)+len(b), 2*mostBarStates))
+	most, near := Value(-1), q.room/mostBarStates
 	for len(a) > 0 || len(b) > 0 {
 		from := &a
 		if len(a) == 0 || len(b) > 0 && states[b[0]].length < states[a[0]].length {
@@ -126,7 +138,8 @@ func (q *bar) merge(states []barState, a, b []int32) []int32 {
 		*from = (*from)[1:]
 		switch last := len(merged) - 1; {
 		case states[i].value <= most:
-		case last >= 0 && states[merged[last]].length == states[i].length:
+		case last >= 0 && states[i].length == states[merged[last]].length,
+			last > 0 && states[i].length-states[merged[last-1]].length <= near:
 			merged[last], most = i, states[i].value
 		default:
 			merged, most = append(merged, i), states[i].value
@@ -136,19 +149,12 @@ func (q *bar) merge(states []barState, a, b []int32) []int32 {
 }
 
 // promising keeps the states that may come to more than top when all that is left
-// of their length is filled at a rate; too many of them are thinned.
+// of their length is filled at a rate.
 func (q *bar) promising(states []barState, list []int32, top Value, rate float64, rest func(layout.Length) Value) []int32 {
-	hope := func(i int32) Value {
+	return slices.DeleteFunc(list, func(i int32) bool {
 		left := float64(q.room - states[i].length)
-		return states[i].value + Value(rate*left+0.5) + rest(states[i].length)
-	}
-	kept := slices.DeleteFunc(list, func(i int32) bool { return hope(i) < top })
-	if len(kept) > mostBarStates {
-		slices.SortFunc(kept, func(a, b int32) int { return cmp.Compare(hope(b), hope(a)) })
-		kept = kept[:mostBarStates]
-		slices.SortFunc(kept, func(a, b int32) int { return cmp.Compare(states[a].length, states[b].length) })
-	}
-	return kept
+		return states[i].value+Value(rate*left+0.5)+rest(states[i].length) <= top
+	})
 }
 
 // unlimited is as many copies as a bar can hold, by row of the bill.

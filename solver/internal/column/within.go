@@ -64,7 +64,11 @@ func (b *Bench) Priced(w *Board, price []Value, limits []int) Priced {
 	if w.bar != nil {
 		b.Runs++
 		best := w.barCut(price, w.bar.unlimited(len(price)))
-		return Priced{Value: best.gain(), Counts: best.Counts, Cut: w.barCut(price, limits)}
+		found := Priced{Value: best.gain(), Counts: best.Counts, Cut: best}
+		if over(best.Counts, limits) {
+			found.Cut = w.barCut(price, limits)
+		}
+		return found
 	}
 	b.prepare(w, price)
 	n := len(b.best) - 1
@@ -73,6 +77,16 @@ func (b *Bench) Priced(w *Board, price []Value, limits []int) Priced {
 		return Priced{Counts: none, Cut: Cut{Counts: none}}
 	}
 	return Priced{Value: b.best[n], Counts: b.wanted(n), Cut: b.cutWithin(n, price, limits)}
+}
+
+// over reports whether counts are more than limits anywhere.
+func over(counts, limits []int) bool {
+	for i, n := range counts {
+		if n > limits[i] {
+			return true
+		}
+	}
+	return false
 }
 
 func (c *Cut) gain() Value { return c.Value + FromMoney(c.Worth) }
