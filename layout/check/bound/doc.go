@@ -44,6 +44,8 @@
 //     alone. An offcut that is as long as its blank may have come from one, so it may
 //     lie where truing would take wood.
 //   - Metal is a defect that no grade accepts; kerfs may meet it.
+//   - Of a board so narrow that nothing lies beside a part, nothing is reckoned with
+//     but its length (stick.go), where that says more.
 //   - Copies are not limited, and match is ignored: the same holds for best(b, p).
 //
 // Where the grid divides all sizes, and none of the other rules is relaxed, it

@@ -38,6 +38,9 @@ func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Mon
 	if c.fine, err = newWood(p, b, fine, prices); err != nil {
 		return nil, err
 	}
+	if most, ok := c.fine.stick(); ok {
+		c.most = most
+	}
 	return c, nil
 }
 

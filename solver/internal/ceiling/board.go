@@ -32,6 +32,7 @@ type Board struct {
 	lanes       []lane
 	whole       area          // the whole outline
 	shortest    layout.Length // of the parts
+	bar         *bar          // nil where things may lie side by side
 }
 
 // mark is a defect, grown by its clearance.
@@ -94,6 +95,9 @@ func New(p *layout.Problem, b *layout.Board) *Board {
 	w.setMarks()
 	if area := float64(b.Length) * float64(b.Width+b.TipWidth) / 2; area > 0 {
 		w.rate = float64(s.OffcutCredit) / float64(layout.CreditUnity) * float64(b.Cost) * 100 / (area / mm2)
+	}
+	if w.bar = w.newBar(p, rows); w.bar != nil && len(b.Defects) == 0 {
+		return w
 	}
 	w.whole = w.newArea(0, b.FullWidth(), func(r layout.Rect) layout.Length { return r.Width() })
 	for _, row := range rows {

@@ -45,6 +45,18 @@ const (
 // makes it sharper. stop may be nil; where it says so before anything is known,
 // the value is one that no board has. sharp says that more work would not change it.
 func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) (most Value, sharp bool) {
+	if w.bar == nil {
+		return b.refined(w, price, enough, work, stop)
+	}
+	bound := w.bar.worth(price)
+	if bound <= enough || len(w.wood.Defects) == 0 {
+		return bound, true
+	}
+	most, sharp = b.refined(w, price, enough, work, stop)
+	return min(bound, most), sharp
+}
+
+func (b *Bench) refined(w *Board, price []Value, enough Value, work int, stop func() bool) (most Value, sharp bool) {
 	b.most, b.stop = work, stop
 	if !b.prepare(w, price) {
 		return -none, false
