@@ -92,10 +92,12 @@ func (a *attempt) factors() []float64 {
 // on.
 const leastScale = 700
 
-// bound is what the best scale of the prices proves, and these prices.
+// bound is what the best scale of the prices proves, and these prices. No prices at
+// all prove that no plan costs less than nothing.
 func (a *attempt) bound(made []int) (bound layout.Money, prices []layout.Money) {
+	bound, prices = a.boundAt(0, made)
 	for t := int64(1000); t >= leastScale; t-- {
-		if b, at := a.boundAt(t, made); prices == nil || b > bound {
+		if b, at := a.boundAt(t, made); b > bound {
 			bound, prices = b, at
 		}
 	}

@@ -1,0 +1,74 @@
+package solver
+
+import (
+	"fmt"
+	"testing"
+
+	"sawbill/layout/check/bound"
+	"sawbill/solver/internal/exhaust"
+	"sawbill/solver/internal/jobs"
+)
+
+// TestNoBoundAboveThePlan holds what is proven of two thousand random jobs, at the
+// prices of the whole job and set by set, against the cost of a plan with the same
+// parts missing.
+func TestNoBoundAboveThePlan(t *testing.T) {
+	for part := range int64(2) {
+		t.Run(fmt.Sprint(part), func(t *testing.T) {
+			t.Parallel()
+			for seed := part; seed < 2000; seed += 2 {
+				proveVaried(t, seed)
+			}
+		})
+	}
+}
+
+func proveVaried(t *testing.T, seed int64) {
+	p := jobs.Varied(jobs.Size{Boards: 1 + int(seed%2), Kinds: 1 + int(seed%3), Pieces: 2 + int(seed%6)}, seed)
+	s := newSearch(p, Options{Seed: seed, Workers: 1}, func() bool { return false })
+	s.settleIslands(s.first())
+	s.proveRoughly(5e5)
+	s.sets = s.newSets()
+	cost := s.best.cost()
+	if b, _, ok := s.proof.bound(made(p, s.best)); ok && b > cost {
+		t.Errorf("seed %d: a plan costs %v, the prices say %v", seed, cost, b)
+	}
+	s.sets.borrow()
+	if b, ok := s.sets.bound(); ok && b > cost {
+		t.Errorf("seed %d: a plan costs %v, the sets say %v", seed, cost, b)
+	}
+}
+
+// proveRoughly looks at all boards once, at prices drawn by chance about those that
+// the search begins with, for any prices prove something.
+func (s *search) proveRoughly(work int) {
+	s.master = &dual{s: s, m: s.newMaster(s.usable, made(s.p, s.best), false), ended: true}
+	s.master.center = shaken(s.start, s.rng)
+	s.proof = s.newProof()
+	s.proof.stages = []proofStage{{work, false}}
+	s.proof.step()
+}
+
+// TestBoundsAreProvenAgain has the bounds of a hundred random jobs proven from the
+// prices in the plan alone.
+func TestBoundsAreProvenAgain(t *testing.T) {
+	proven := 0
+	for seed := range int64(100) {
+		p := exhaust.Tiny(seed)
+		s := newSearch(p, Options{Seed: seed, Workers: 1}, func() bool { return false })
+		s.settleIslands(s.first())
+		s.proveRoughly(2e6)
+		plan := s.best.plan()
+		if !s.state(plan) || plan.Totals.PriceBound == nil {
+			continue
+		}
+		proven++
+		again, err := bound.Prove(func() bool { return false }, plan)
+		if err != nil || len(again.Violations) > 0 {
+			t.Errorf("seed %d: %v %v", seed, err, again.Violations)
+		}
+	}
+	if proven < 80 {
+		t.Errorf("only %d of 100 jobs have a bound", proven)
+	}
+}
