@@ -112,14 +112,22 @@ func made(p *layout.Problem, st *state) []int {
 	return made
 }
 
-// rounds is how many rounds are made at first, fewer when there are many boards.
-func (d *dual) rounds() int { return max(12, min(firstDualRounds, 8000/max(1, len(d.s.usable)))) }
+// rounds is how many rounds are made before the search begins: fewer when there
+// are many boards, and more when there are few to be priced, because most are
+// alike.
+func (d *dual) rounds() int {
+	n := max(1, len(d.m.boards()))
+	return max(12, min(firstDualRounds, 8000/n), firstPricings/n)
+}
 
-// mostDualRounds is how many rounds are made in all.
-const mostDualRounds = 80
+// most is how many rounds are made in all.
+func (d *dual) most() int { return max(mostDualRounds, 3*firstPricings/max(1, len(d.m.boards()))) }
 
-// firstDualRounds is how many are made before the search begins.
-const firstDualRounds = 30
+const (
+	firstDualRounds = 30
+	mostDualRounds  = 80
+	firstPricings   = 600 // of boards, before the search begins
+)
 
 // round prices all boards once; it reports false when there is nothing more to
 // find.

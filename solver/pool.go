@@ -13,12 +13,32 @@ type pool struct {
 	cuts [][]*column.Cut
 	seen []map[string]int // by board: where the cut with those pieces is
 	next []int            // by board: which is forgotten next
+	most []int            // by board: how many are kept
 }
 
-const poolSize = 200 // cuts a board
+const (
+	poolSize  = 200  // cuts a board
+	alikeSize = 1000 // at most, of the first of boards that are alike, which stands for the others
+)
 
-func newPool(boards int) *pool {
-	return &pool{make([][]*column.Cut, boards), make([]map[string]int, boards), make([]int, boards)}
+// newPool makes room for the cuts of boards; twin is by board the first that is like
+// it.
+func newPool(twin []int) *pool {
+	n := len(twin)
+	q := &pool{make([][]*column.Cut, n), make([]map[string]int, n), make([]int, n), make([]int, n)}
+	for b, first := range twin {
+		q.most[b] = poolSize
+		if b != first {
+			q.most[first] = min(q.most[first]+poolSize/10, alikeSize)
+		}
+	}
+	return q
+}
+
+// known lists cuts of a board, no more than poolSize.
+func (q *pool) known(board int) []*column.Cut {
+	cuts := q.cuts[board]
+	return cuts[max(0, len(cuts)-poolSize):]
 }
 
 // add remembers a cut.
@@ -33,7 +53,7 @@ func (q *pool) add(board int, c *column.Cut) {
 		}
 		return
 	}
-	if len(q.cuts[board]) < poolSize {
+	if len(q.cuts[board]) < q.most[board] {
 		q.seen[board][key] = len(q.cuts[board])
 		q.cuts[board] = append(q.cuts[board], c)
 		return
@@ -41,7 +61,7 @@ func (q *pool) add(board int, c *column.Cut) {
 	at := q.next[board]
 	delete(q.seen[board], fmt.Sprint(q.cuts[board][at].Counts))
 	q.cuts[board][at], q.seen[board][key] = c, at
-	q.next[board] = (at + 1) % poolSize
+	q.next[board] = (at + 1) % q.most[board]
 }
 
 // found is a cut that a task came across, for the pool.

@@ -75,7 +75,7 @@ func (q *proof) step() bool {
 	}
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
-	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < mostDualRounds {
+	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < d.most() {
 		d.run(d.count + 1)
 		q.attempts[len(q.attempts)-1] = q.s.newAttempt(d)
 		return false

@@ -1,6 +1,8 @@
 package solver
 
 import (
+	"slices"
+
 	"sawbill/layout"
 	"sawbill/solver/internal/choose"
 	"sawbill/solver/internal/column"
@@ -19,7 +21,9 @@ type restricted struct {
 	wanted  []int
 	penalty []float64 // of one missing piece by row, as a value
 	columns []choice
+	gone    []bool // by column: it may no longer be chosen
 	prog    *lp.Program
+	steps   int // of one solve of the programme, at most
 }
 
 // choice is one cut of the at-th board.
@@ -31,7 +35,7 @@ type choice struct {
 // newRestricted begins with shortages alone. The rows of the programme are the
 // boards, then the rows of the bill; its first columns are the shortages.
 func newRestricted(p *layout.Problem, boards, wanted []int, penalty []float64) *restricted {
-	r := &restricted{p: p, boards: boards, wanted: wanted, penalty: penalty}
+	r := &restricted{p: p, boards: boards, wanted: slices.Clone(wanted), penalty: penalty, steps: restrictedSteps}
 	var senses []lp.Sense
 	var rhs []float64
 	for range boards {
@@ -57,18 +61,24 @@ func (r *restricted) offer(at int, c *column.Cut) {
 		}
 	}
 	if len(entries) > 1 {
-		r.columns = append(r.columns, choice{at, c})
+		r.columns, r.gone = append(r.columns, choice{at, c}), append(r.gone, false)
 		r.prog.Add(netValue(r.p, r.boards[at], c)/perMoney, entries)
 	}
 }
 
-// restrictedSteps bounds the work of one solve of the programme.
+// forbid takes a column out.
+func (r *restricted) forbid(k int) {
+	r.gone[k] = true
+	r.prog.Forbid(len(r.wanted) + k)
+}
+
+// restrictedSteps bounds the work of one solve of the programme of a few boards.
 const restrictedSteps = 2000
 
 // prices solves the programme for the values of the parts and of the boards; ok
 // is false when it ran out of steps.
 func (r *restricted) prices() (parts, boards []float64, ok bool) {
-	if r.prog.Solve(restrictedSteps) != lp.Optimal {
+	if r.prog.Solve(r.steps) != lp.Optimal {
 		return nil, nil, false
 	}
 	y := r.prog.Dual()

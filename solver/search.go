@@ -88,8 +88,9 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
 		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
-		usable: usableBoards(p), pool: newPool(len(p.Stock)), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
+		usable: usableBoards(p), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
+	s.pool = newPool(s.quick.twin)
 	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
 	for i := range s.appeal {
 		s.appeal[i] = 1

@@ -70,7 +70,9 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 		return nil, Stopped, err
 	}
 	s.settle(s.best)
-	if s.exactly(0, s.improve(s.second())) {
+	better := s.improve(s.second())
+	better = s.plunge(0) || better
+	if s.exactly(0, better) {
 		if err := a.take(0); err != nil {
 			return nil, Stopped, err
 		}
@@ -85,7 +87,11 @@ func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Sta
 		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
 			return a.plan, Stopped, nil
 		}
-		if s.exactly(n, s.round(n)) {
+		better := s.round(n)
+		if n%s.diveEvery() == 0 {
+			better = s.plunge(n) || better
+		}
+		if s.exactly(n, better) {
 			if err := a.take(n); err != nil {
 				return nil, Stopped, err
 			}

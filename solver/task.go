@@ -59,7 +59,7 @@ func (t *task) add(s *search, board int) {
 	now := t.island.now
 	t.boards = append(t.boards, board)
 	t.before = append(t.before, now.cuts[board])
-	t.known = append(t.known, s.pool.cuts[board])
+	t.known = append(t.known, s.pool.known(board))
 	if c := now.cuts[board]; c != nil {
 		for i, n := range c.Counts {
 			t.wanted[i] += n

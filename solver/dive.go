@@ -1,0 +1,182 @@
+package solver
+
+import (
+	"cmp"
+	"math"
+	"math/rand"
+	"slices"
+
+	"sawbill/solver/internal/column"
+)
+
+// dive makes a plan out of the linear programme over columns: cuts that it chooses
+// whole are made, or else the one that it comes nearest to choosing; then it is
+// solved again for what is still wanted, with new cuts that fit that (diving
+// heuristic with column generation: Sadykov, Vanderbeck, Pessoa, Tahiri & Uchoa
+// 2019). Boards that are alike are chosen among together, so this is at its best
+// where a neighbourhood of a few boards is at its worst.
+type dive struct {
+	s      *search
+	w      *worker
+	rng    *rand.Rand
+	daring float64 // how far the choices are left to chance
+	free   [][]int // boards alike, those that are not cut yet
+	r      *restricted
+	st     *state
+	found  []found
+}
+
+const (
+	divesAtOnce = 2 // how many are made together, one of them without chance
+	diveWhole   = 1 - 1e-6
+	diveShare   = 16 // one in so many of the boards that are still wanted is cut at a time
+)
+
+// diveEvery is how many rounds lie between dives: few where most boards are alike.
+func (s *search) diveEvery() int {
+	if 4*len(s.alike()) <= len(s.usable) {
+		return 3
+	}
+	return 60
+}
+
+// plunge makes a few dives and goes on from the best of them when it beats the
+// best plan so far; it reports whether it does.
+func (s *search) plunge(n int) bool {
+	dives := make([]*dive, divesAtOnce)
+	for k := range dives {
+		dives[k] = &dive{s: s, rng: rand.New(rand.NewSource(s.rng.Int63()))}
+		if n > 0 || k > 0 {
+			dives[k].daring = 0.3
+		}
+	}
+	s.each(len(dives), func(w *worker, k int) {
+		dives[k].w = w
+		dives[k].run()
+	})
+	better := false
+	for _, d := range dives {
+		s.remember([]*answer{{found: d.found}})
+		better = s.improve(d.st) || better
+	}
+	return better
+}
+
+func (d *dive) run() {
+	s := d.s
+	d.st, d.free = newState(s.p), s.alike()
+	boards := make([]int, len(d.free))
+	for g, alike := range d.free {
+		boards[g] = alike[0]
+	}
+	d.r = newRestricted(s.p, boards, d.st.missing, s.penalties(d.st))
+	d.r.steps = masterSteps
+	for g, b := range boards {
+		d.r.prog.SetRHS(g, float64(len(d.free[g])))
+		for _, c := range s.pool.cuts[b] {
+			d.r.offer(g, c)
+		}
+	}
+	n := max(1, len(d.free))
+	rounds := max(3, min(20, 800/n)) + 100/n
+	for wants(d.st.missing) && d.generate(rounds) && d.choose() {
+		rounds = max(1, min(2, 80/n)) + 10/n
+	}
+}
+
+// generate adds cuts until none is attractive or so many rounds were made; it
+// reports false when stopped.
+func (d *dive) generate(rounds int) bool {
+	for ; ; rounds-- {
+		parts, boards, ok := d.r.prices()
+		if !ok || d.w.stop() {
+			return false
+		}
+		if rounds == 0 || d.price(parts, boards) == 0 {
+			return true
+		}
+	}
+}
+
+// price offers an attractive cut of every board that is left; it reports how many
+// there were.
+func (d *dive) price(parts, boards []float64) int {
+	added := 0
+	price := make([]column.Value, len(parts))
+	for i, v := range parts {
+		price[i] = column.Value(v) + 1
+	}
+	for g, free := range d.free {
+		if len(free) == 0 || d.w.stop() {
+			continue
+		}
+		c := d.w.bench.Within(d.s.pricing().board(free[0]), price, d.st.missing, 1)
+		if c.Root == nil || netValue(d.s.p, free[0], &c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
+			continue
+		}
+		d.r.offer(g, &c)
+		d.found = append(d.found, found{d.r.boards[g], &c})
+		added++
+	}
+	return added
+}
+
+// choose makes the cuts that the programme chooses whole, or those that it comes
+// nearest to; it reports whether there were any.
+func (d *dive) choose() bool {
+	x := d.r.prog.Primal()[len(d.r.wanted):]
+	var order []int
+	rank := make([]float64, len(x))
+	wholes, sum := 0, 0.0
+	for k, v := range x {
+		if v > 1-diveWhole && !d.r.gone[k] {
+			order = append(order, k)
+			sum += v
+			rank[k] = v + d.daring*d.rng.Float64()
+		}
+		if v >= diveWhole {
+			wholes++
+		}
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(rank[b], rank[a]) })
+	made, most := 0, max(1, int(sum)/diveShare)
+	for _, k := range order {
+		if x[k] < diveWhole && made >= most || x[k] < diveWhole && wholes > 0 && made > 0 && most == 1 {
+			break
+		}
+		for range max(1, int(math.Floor(x[k]+1-diveWhole))) {
+			if d.make(k) {
+				made++
+			}
+		}
+	}
+	d.forbid()
+	return made > 0
+}
+
+// make cuts a board in a way chosen, unless it makes more than is wanted or no
+// such board is left.
+func (d *dive) make(k int) bool {
+	c := d.r.columns[k]
+	if len(d.free[c.at]) == 0 || beyond(c.cut.Counts, d.st.missing) {
+		return false
+	}
+	d.st.set(d.free[c.at][0], c.cut)
+	d.free[c.at] = d.free[c.at][1:]
+	return true
+}
+
+// forbid takes out of the programme what no longer fits what is wanted.
+func (d *dive) forbid() {
+	for g, free := range d.free {
+		d.r.prog.SetRHS(g, float64(len(free)))
+	}
+	for i, n := range d.st.missing {
+		d.r.prog.SetRHS(len(d.free)+i, float64(n))
+	}
+	for k, c := range d.r.columns {
+		if !d.r.gone[k] && beyond(c.cut.Counts, d.st.missing) {
+			d.r.forbid(k)
+		}
+	}
+}
