@@ -3,32 +3,27 @@ package render
 import (
 	"fmt"
 	"strings"
+
+	"sawbill/layout"
 )
 
 // mostTicks is how many boxes a row of the bill has at most; of more pieces a
 // tally is kept by hand.
 const mostTicks = 60
 
-// bill lists the parts with a box for every piece that the plan makes.
+// bill lists the parts with a box for every piece that is cut, which is crossed off,
+// or that the plan makes.
 func (b *booklet) bill(s *sheet) {
-	made := map[string]int{}
-	for _, sheet := range b.sheets {
-		for _, st := range sheet.Steps {
-			if st.Part != "" {
-				made[st.Part]++
-			}
-		}
-	}
+	cut, toCut := b.pieces()
 	cols := columns(s.width(), []string{"part", "finished size", "made", "tick off"}, []float64{54, 56, 30, 120})
 	var rows [][]string
-	for i := range b.plan.Problem.Bill {
-		p := &b.plan.Problem.Bill[i]
+	for _, p := range b.wanted() {
 		size := b.size(p.Length, p.Width, p.Thickness)
-		count := fmt.Sprintf("%d of %d", made[p.Name], p.Quantity)
+		count := fmt.Sprintf("%d of %d", cut[p.Name]+toCut[p.Name], p.Quantity)
 		if p.Set != "" {
-			size, count = b.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(made[p.Name])
+			size, count = b.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(cut[p.Name]+toCut[p.Name])
 		}
-		rows = append(rows, []string{p.Name, size, count, ticks(made[p.Name])})
+		rows = append(rows, []string{p.Name, size, count, ticks(cut[p.Name], toCut[p.Name])})
 	}
 	s.table("Parts", cols, rows)
 	for _, m := range b.plan.Missing {
@@ -38,9 +33,37 @@ func (b *booklet) bill(s *sheet) {
 	}
 }
 
-func ticks(n int) string {
-	if n > mostTicks {
-		return fmt.Sprintf("%d: keep a tally", n)
+// wanted is the whole bill of the job: what is cut from boards that the plan no
+// longer holds, too.
+func (b *booklet) wanted() []layout.Part {
+	if r := b.plan.Record; r != nil {
+		return r.Wanted
 	}
-	return strings.Repeat(tickCell, n)
+	return b.plan.Problem.Bill
+}
+
+// pieces counts those that are cut and those that the plan will make, by part.
+func (b *booklet) pieces() (cut, toCut map[string]int) {
+	cut, toCut = map[string]int{}, map[string]int{}
+	r := b.plan.Record
+	if r != nil {
+		for _, c := range r.Cut {
+			cut[c.Part]++
+		}
+	}
+	for _, sheet := range b.sheets {
+		for _, st := range sheet.Steps {
+			if st.Part != "" && !r.IsCut(st.Off) {
+				toCut[st.Part]++
+			}
+		}
+	}
+	return cut, toCut
+}
+
+func ticks(done, open int) string {
+	if done+open > mostTicks {
+		return fmt.Sprintf("%d, %d of them cut: keep a tally", done+open, done)
+	}
+	return strings.Repeat(doneCell, done) + strings.Repeat(tickCell, open)
 }

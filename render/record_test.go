@@ -37,6 +37,12 @@ func TestSheetsOfABoardThatIsBeingCut(t *testing.T) {
 	if text := flat(newBooklet(&plan, Options{}).cover()); !strings.Contains(text, "miso-guve") {
 		t.Error("the cover does not tell the word of the board")
 	}
+	plan.Record.Wanted = plan.Problem.Bill
+	plan.Record.Cut[0].Part = sheetPart(work, id)
+	cut, toCut := newBooklet(&plan, Options{}).pieces()
+	if part := plan.Record.Cut[0].Part; cut[part] != 1 || toCut[part]+1 > plan.Problem.Part(part).Quantity {
+		t.Errorf("%d of %s are cut, %d to cut", cut[part], part, toCut[part])
+	}
 	// A row is crossed off when the last of its steps is done.
 	d := &boardSheet{sheet: &sheet{types: newTypesetter(), plan: &plan}, words: words{plan.Problem.Shop}, shop: plan.Problem.Shop}
 	d.work = steps.Of(&plan, &plan.Boards[0])
@@ -52,6 +58,16 @@ func TestSheetsOfABoardThatIsBeingCut(t *testing.T) {
 	if ticks := len(crosses(pages)); done == 0 || ticks != done {
 		t.Errorf("%d rows are done, %d are crossed off", done, ticks)
 	}
+}
+
+// sheetPart is the part that a piece is.
+func sheetPart(work *steps.Sheet, id string) string {
+	for _, s := range work.Steps {
+		if s.Off == id && s.Part != "" {
+			return s.Part
+		}
+	}
+	return ""
 }
 
 // crosses are the lines that cross a box to tick off from its upper left corner.

@@ -55,8 +55,8 @@ func (s *sheet) tableRow(cols []column, cells []string) *block {
 		if i == 0 {
 			look = strong()
 		}
-		if strings.HasPrefix(cells[i], tickCell) {
-			bottom = max(bottom, b.tickBoxes(strings.Count(cells[i], tickCell), c.x, base, c.width-2))
+		if strings.HasPrefix(cells[i], tickCell) || strings.HasPrefix(cells[i], doneCell) {
+			bottom = max(bottom, b.tickBoxes(cells[i], c.x, base, c.width-2))
 			continue
 		}
 		bottom = max(bottom, b.lines(cells[i], c.x, base, c.width-2, look))
@@ -70,14 +70,23 @@ func (s *sheet) tableRow(cols []column, cells []string) *block {
 // it.
 const tickCell = "\u2610"
 
-// tickBoxes draws boxes to tick, in rows as wide as there is room, and gives the y
-// of the lowest baseline.
-func (b *block) tickBoxes(n int, x, base, width float64) float64 {
+// doneCell is a box that is crossed off.
+const doneCell = "\u2612"
+
+// tickBoxes draws the boxes of a cell, in rows as wide as there is room, and gives
+// the y of the lowest baseline.
+func (b *block) tickBoxes(cell string, x, base, width float64) float64 {
 	const step = tickSize + 1.6
 	across := max(1, int((width+1.6)/step))
-	for i := range n {
-		left, low := x+float64(i%across)*step, base+0.4+float64(i/across)*step
-		b.box(Box{left, low - tickSize, left + tickSize, low}, White, Black, middleLine)
+	n := 0
+	for _, mark := range cell {
+		left, low := x+float64(n%across)*step, base+0.4+float64(n/across)*step
+		box := Box{left, low - tickSize, left + tickSize, low}
+		b.box(box, White, Black, middleLine)
+		if string(mark) == doneCell {
+			b.tick(box)
+		}
+		n++
 	}
 	return base + float64((n-1)/across)*step
 }
