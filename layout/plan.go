@@ -13,8 +13,17 @@ type Plan struct {
 	Boards   []BoardPlan
 	Missing  []Missing
 	Totals   Totals
+	// Print is how its sheets were asked for last.
+	Print Print
 	// Record is nil before anything has happened to the job.
 	Record *Record
+}
+
+// Print is how the sheets of a plan are printed, in the words of the command line;
+// empty words stand for what is usual.
+type Print struct {
+	Paper string // letter or a4
+	Order string // of the steps: board or setup
 }
 
 // BoardPlan is the way one board is cut.

@@ -53,10 +53,6 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 
 // revise replaces the plan of a job by the next one.
 func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan, error)) error {
-	o, err := drawingOf(c)
-	if err != nil {
-		return err
-	}
 	out := onlyJSON(c)
 	j := job{c.Path("job")}
 	if _, err := os.Stat(j.planPath()); err != nil {
@@ -74,11 +70,15 @@ func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan,
 	if err := checkPlan(c, j.planPath(), former); err != nil {
 		return err
 	}
+	o, print, err := drawingOf(c, former.Print)
+	if err != nil {
+		return err
+	}
 	plan, err := next(j, former)
 	if err != nil {
 		return err
 	}
-	plan.Made = now()
+	plan.Made, plan.Print = now(), print
 	if err := checkPlan(c, "the new plan", plan); err != nil {
 		return err
 	}

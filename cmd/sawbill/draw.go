@@ -32,12 +32,12 @@ func runDraw(c *cli.Context) error {
 	if err := checkWords(c, manyWords, "job"); err != nil {
 		return err
 	}
-	o, err := drawingOf(c)
+	job := job{c.Path("job")}
+	plan, err := readPlan(job.planPath())
 	if err != nil {
 		return err
 	}
-	job := job{c.Path("job")}
-	plan, err := readPlan(job.planPath())
+	o, _, err := drawingOf(c, plan.Print)
 	if err != nil {
 		return err
 	}

@@ -13,25 +13,37 @@ func paperFlag() cli.Flag {
 	return &cli.StringFlag{Name: "paper", Value: "letter", Usage: "draw for sheets of `PAPER`: letter or a4"}
 }
 
-// drawingOf reads --paper and --by.
-func drawingOf(c *cli.Context) (render.Options, error) {
-	o, err := paperOf(c)
+// drawingOf reads --paper and --by; what is not said is as it was when the sheets of
+// a plan were asked for last. It gives the words for next time, too.
+func drawingOf(c *cli.Context, last layout.Print) (render.Options, layout.Print, error) {
+	now := layout.Print{Paper: said(c, "paper", last.Paper), Order: said(c, "by", last.Order)}
+	o, err := paperNamed(now.Paper)
 	if err != nil {
-		return o, err
+		return o, now, err
 	}
-	o.Order, err = orderOf(c)
-	return o, err
+	o.Order, err = orderNamed(now.Order)
+	return o, now, err
+}
+
+// said is the word of a flag, or what stands for it where it was not said.
+func said(c *cli.Context, flag, otherwise string) string {
+	if c.IsSet(flag) || otherwise == "" {
+		return strings.ToLower(c.String(flag))
+	}
+	return otherwise
 }
 
 // paperOf reads --paper.
-func paperOf(c *cli.Context) (render.Options, error) {
-	switch strings.ToLower(c.String("paper")) {
+func paperOf(c *cli.Context) (render.Options, error) { return paperNamed(c.String("paper")) }
+
+func paperNamed(word string) (render.Options, error) {
+	switch strings.ToLower(word) {
 	case "letter":
 		return render.Options{Paper: render.Letter}, nil
 	case "a4":
 		return render.Options{Paper: render.A4}, nil
 	}
-	return render.Options{}, badWord("paper", c.String("paper"), []string{"letter", "a4"})
+	return render.Options{}, badWord("paper", word, []string{"letter", "a4"})
 }
 
 func unitsFlag() cli.Flag {

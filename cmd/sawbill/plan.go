@@ -4,6 +4,8 @@ import (
 	"time"
 
 	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
 )
 
 func planCommand() *cli.Command {
@@ -36,7 +38,7 @@ func runPlan(c *cli.Context) error {
 	if err := checkWords(c, 0, "stock", "bill", "job"); err != nil {
 		return err
 	}
-	o, err := drawingOf(c)
+	o, print, err := drawingOf(c, layout.Print{})
 	if err != nil {
 		return err
 	}
@@ -62,7 +64,9 @@ func runPlan(c *cli.Context) error {
 	if err != nil {
 		return err
 	}
-	kept, err := job.deliver(c, plan, stopped, o)
+	asked := *plan
+	asked.Print = print
+	kept, err := job.deliver(c, &asked, stopped, o)
 	if kept == nil {
 		return err
 	}

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io"
 	"path/filepath"
-	"strings"
 
 	"github.com/urfave/cli/v2"
 
@@ -17,15 +16,15 @@ func byFlag() cli.Flag {
 	return &cli.StringFlag{Name: "by", Value: steps.ByBoard.String(), Usage: "number the steps by `ORDER`: board after board, or setup: all cuts at one set-up of a machine together, as far as the wood allows"}
 }
 
-// orderOf reads --by.
-func orderOf(c *cli.Context) (steps.Order, error) {
-	switch strings.ToLower(c.String("by")) {
+// orderNamed is the order of work that --by names.
+func orderNamed(word string) (steps.Order, error) {
+	switch word {
 	case steps.ByBoard.String():
 		return steps.ByBoard, nil
 	case steps.BySetup.String():
 		return steps.BySetup, nil
 	}
-	return 0, badWord("by", c.String("by"), []string{steps.ByBoard.String(), steps.BySetup.String()})
+	return 0, badWord("by", word, []string{steps.ByBoard.String(), steps.BySetup.String()})
 }
 
 // writeSteps writes the steps of a whole job to its folder.

@@ -18,6 +18,8 @@ type plan1 struct {
 	Boards   []boardCut1 `json:"boards"`
 	Missing  []missing1  `json:"missing"`
 	Totals   totals1     `json:"totals"`
+	Paper    string      `json:"paper,omitempty"`
+	Order    string      `json:"order,omitempty"`
 	Record   *record1    `json:"record,omitempty"`
 }
 

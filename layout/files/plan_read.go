@@ -81,6 +81,7 @@ func fromPlan1(f plan1) (*layout.Plan, error) {
 			return layout.Missing{Part: m.Part, Quantity: int(m.Quantity), Why: m.Why}
 		}),
 		Totals: fromTotals1(f.Totals),
+		Print:  layout.Print{Paper: f.Paper, Order: f.Order},
 		Record: c.record(f.Record),
 	}
 	c.names(&plan.Problem)

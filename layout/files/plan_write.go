@@ -29,6 +29,7 @@ func toPlan1(p *layout.Plan) plan1 {
 			return missing1{m.Part, count(m.Quantity), m.Why}
 		}),
 		Totals: toTotals1(p.Totals),
+		Paper:  p.Print.Paper, Order: p.Print.Order,
 		Record: toRecord1(p.Record),
 	}
 }
