@@ -9,8 +9,9 @@ import (
 
 // outcome is the best plan so far as it is handed out, with what is proven of it.
 type outcome struct {
-	s    *search
-	plan *layout.Plan
+	s     *search
+	plan  *layout.Plan
+	round int // in which the plan was found
 }
 
 // take makes a plan of the best state and has the checker pass it.
@@ -20,7 +21,7 @@ func (a *outcome) take(round int) error {
 	if faults := check.Plan(plan); len(faults) > 0 {
 		return fmt.Errorf("solver: seed %d made a plan that fails its check: %v", a.s.o.Seed, faults[0])
 	}
-	a.plan = plan
+	a.plan, a.round = plan, round
 	if o := a.s.o.Observer; o != nil {
 		o.Improved(round, plan)
 	}
@@ -100,6 +101,12 @@ func (a *outcome) provenMore() bool {
 	more, ok := a.s.fewBound()
 	b := a.plan.Totals.Bound
 	return ok && more <= a.plan.Totals.Cost && (b == nil || more > *b)
+}
+
+// proven reports whether no plan with as much made costs less.
+func (a *outcome) proven() bool {
+	gap, ok := a.plan.Totals.Gap()
+	return ok && gap == 0
 }
 
 // near reports whether the plan is proven to be near enough to the best.

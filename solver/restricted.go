@@ -23,7 +23,8 @@ type restricted struct {
 	columns []choice
 	gone    []bool // by column: it may no longer be chosen
 	prog    *lp.Program
-	steps   int // of one solve of the programme, at most
+	steps   int                       // of one solve of the programme, at most
+	extra   func(*column.Cut) float64 // what a cut is taken to cost beyond its money; nil: nothing
 }
 
 // choice is one cut of the at-th board.
@@ -62,8 +63,17 @@ func (r *restricted) offer(at int, c *column.Cut) {
 	}
 	if len(entries) > 1 {
 		r.columns, r.gone = append(r.columns, choice{at, c}), append(r.gone, false)
-		r.prog.Add(netValue(r.p, r.boards[at], c)/perMoney, entries)
+		r.prog.Add(r.net(choice{at, c})/perMoney, entries)
 	}
+}
+
+// net is what a column is taken to cost, as a value.
+func (r *restricted) net(c choice) float64 {
+	net := netValue(r.p, r.boards[c.at], c.cut)
+	if r.extra != nil {
+		net += r.extra(c.cut)
+	}
+	return net
 }
 
 // forbid takes a column out.
@@ -102,7 +112,7 @@ func (r *restricted) best(before []*column.Cut, nodes int) []*column.Cut {
 		start[at] = -1
 	}
 	for k, c := range r.columns {
-		net := netValue(r.p, r.boards[c.at], c.cut)
+		net := r.net(c)
 		columns[k] = choose.Column{Group: c.at, Cost: int64(net / unit), Counts: c.cut.Counts}
 		if c.cut == before[c.at] {
 			start[c.at] = k

@@ -65,46 +65,68 @@ const (
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	s := newSearch(p, o, func() bool { return ctx.Err() != nil })
 	a := &outcome{s: s}
+	status, err := s.run(ctx, a)
+	if err != nil {
+		return nil, status, err
+	}
+	if s.tidy(a.proven()) {
+		if err := a.take(a.round); err != nil {
+			return nil, status, err
+		}
+	}
+	return a.plan, status, nil
+}
+
+// run searches until there is a reason to end, and says which.
+func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 	s.settleIslands(s.first())
 	if err := a.take(0); err != nil {
-		return nil, Stopped, err
+		return Stopped, err
 	}
 	s.settle(s.best)
 	better := s.improve(s.second())
 	better = s.plunge(0) || better
 	if s.exactly(0, better) {
 		if err := a.take(0); err != nil {
-			return nil, Stopped, err
+			return Stopped, err
 		}
 	}
 	s.proof, s.sets = s.newProof(), s.newSets()
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:
-			return a.plan, Settled, nil
+			return Settled, nil
 		case a.near():
-			return a.plan, Near, nil
-		case ctx.Err() != nil || o.Rounds > 0 && n > o.Rounds:
-			return a.plan, Stopped, nil
+			return Near, nil
+		case ctx.Err() != nil || s.o.Rounds > 0 && n > s.o.Rounds:
+			return Stopped, nil
 		}
-		better := s.round(n)
-		if n%s.diveEvery() == 0 {
-			better = s.plunge(n) || better
-		}
-		if s.exactly(n, better) {
-			if err := a.take(n); err != nil {
-				return nil, Stopped, err
-			}
-		}
-		ahead := s.proof.step()
-		for range setSteps {
-			s.sets.step()
-		}
-		if ahead || a.provenMore() {
-			a.prove(n)
-		}
-		if o.Observer != nil {
-			o.Observer.Round(n)
+		if err := s.workRound(n, a); err != nil {
+			return Stopped, err
 		}
 	}
+}
+
+// workRound makes one round of the search and one step of the proof.
+func (s *search) workRound(n int, a *outcome) error {
+	better := s.round(n)
+	if n%s.diveEvery() == 0 {
+		better = s.plunge(n) || better
+	}
+	if s.exactly(n, better) {
+		if err := a.take(n); err != nil {
+			return err
+		}
+	}
+	ahead := s.proof.step()
+	for range setSteps {
+		s.sets.step()
+	}
+	if ahead || a.provenMore() {
+		a.prove(n)
+	}
+	if s.o.Observer != nil {
+		s.o.Observer.Round(n)
+	}
+	return nil
 }
