@@ -150,7 +150,7 @@ func TestNewProblemRefusesWhatNoPlanHonoursYet(t *testing.T) {
 	shop, stock, part := DefaultShop(Inches), rack(), rail()
 	shop.JointerWidth, shop.PlanerWidth = 6*Inch, 12*Inch
 	stock[0].Bow, stock[0].Crook, stock[0].Cup, stock[0].Twist = 1, 2, 3, 4
-	part.Bevel, part.OnEdge, part.Resaw, part.Match = Degree, true, true, "top"
+	part.Bevel, part.OnEdge, part.Resaw = Degree, true, true
 	part.Set, part.Slices, part.SliceThickness = "board", 12, Inch
 	_, cs := NewProblem(shop, stock, []Part{part}, false)
 	var columns []string
@@ -162,7 +162,7 @@ func TestNewProblemRefusesWhatNoPlanHonoursYet(t *testing.T) {
 	}
 	want := []string{
 		"jointer_width", "planer_width", "bow", "crook", "cup", "twist",
-		"bevel", "on_edge", "resaw", "match", "set", "slices", "slice_thickness",
+		"bevel", "on_edge", "resaw", "set", "slices", "slice_thickness",
 	}
 	if diff := cmp.Diff(want, columns); diff != "" {
 		t.Errorf("columns (-want +got):\n%s", diff)

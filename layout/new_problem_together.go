@@ -25,6 +25,29 @@ func checkTogether(cs *Complaints, p *Problem) {
 			checkHeld(a, p, part)
 		}
 	}
+	checkMatches(cs, p)
+}
+
+// checkMatches complains of a match word whose parts no one board may give.
+func checkMatches(cs *Complaints, p *Problem) {
+	together := map[string][]int{}
+	for i := range p.Bill {
+		if word := p.Bill[i].Match; word != "" {
+			together[word] = append(together[word], i)
+		}
+	}
+	for i := range p.Bill {
+		word := p.Bill[i].Match
+		if rows := together[word]; len(rows) < 2 || rows[0] != i {
+			continue
+		}
+		givesAll := func(b Board) bool {
+			return !slices.ContainsFunc(together[word], func(row int) bool { return !p.Bill[row].fromBoard(&b) })
+		}
+		if !slices.ContainsFunc(p.Stock, givesAll) {
+			about{cs, BillTable, i}.fault("match", word, "want parts that one board may give: by species and marks none may give all that bear this word")
+		}
+	}
 }
 
 // speciesOf lists the species of the stock, each as first written, and whether

@@ -37,9 +37,6 @@ func refusePart(a about, p *Part) {
 	if p.Resaw {
 		a.fault("resaw", "yes", notSupported)
 	}
-	if p.Match != "" {
-		a.fault("match", p.Match, notSupported)
-	}
 	if p.Set != "" {
 		a.fault("set", p.Set, notSupported)
 	}

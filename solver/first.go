@@ -105,7 +105,7 @@ func usableBoards(p *layout.Problem) []int {
 		b := &p.Stock[i]
 		for k := range p.Bill {
 			part := &p.Bill[k]
-			if p.Allows(part, b) && part.CutThickness(p.Shop) <= p.Shop.Available(b) {
+			if mayGive(p, part, b) {
 				boards = append(boards, i)
 				break
 			}

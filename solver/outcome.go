@@ -12,11 +12,12 @@ type outcome struct {
 	s     *search
 	plan  *layout.Plan
 	round int // in which the plan was found
+	asked *layout.Problem
 }
 
 // take makes a plan of the best state and has the checker pass it.
 func (a *outcome) take(round int) error {
-	plan := a.s.best.plan()
+	plan := a.s.best.plan(a.asked)
 	a.s.state(plan)
 	if faults := check.Plan(plan); len(faults) > 0 {
 		return fmt.Errorf("solver: seed %d made a plan that fails its check: %v", a.s.o.Seed, faults[0])
@@ -74,7 +75,11 @@ func (s *search) state(plan *layout.Plan) bool {
 // credit for offcuts costs are multiples of whatever divides those of all boards.
 func (s *search) wholeCosts(bound layout.Money) layout.Money {
 	var step layout.Money
-	for _, b := range s.usable {
+	usable := s.usable
+	if s.unmatched != nil {
+		usable = s.unmatched.usable
+	}
+	for _, b := range usable {
 		for cost := s.p.Stock[b].Cost; cost != 0; {
 			step, cost = cost, step%cost
 		}
@@ -85,9 +90,36 @@ func (s *search) wholeCosts(bound layout.Money) layout.Money {
 	return (bound + step - 1) / step * step
 }
 
+// beginProof makes ready for proving.
+func (s *search) beginProof() {
+	if s.unmatched == nil {
+		s.proof, s.sets = s.newProof(), s.newSets()
+		return
+	}
+	s.unmatched.best = s.best
+	s.unmatched.settle(s.best)
+	s.proof = s.unmatched.newProof()
+}
+
+// stepProof takes the proof further; it reports whether it has come to the end of
+// something.
+func (s *search) stepProof() bool {
+	if s.unmatched != nil {
+		s.unmatched.best = s.best
+	}
+	ahead := s.proof.step()
+	for range setSteps {
+		s.sets.step()
+	}
+	return ahead
+}
+
 // fewBound is what is proven of a job of few boards by going through their sets,
 // or through all plans.
 func (s *search) fewBound() (layout.Money, bool) {
+	if s.unmatched != nil {
+		return 0, false
+	}
 	exact, ok := s.exactBound()
 	if least, some := s.sets.bound(); some && (!ok || least > exact) {
 		return least, true
@@ -128,8 +160,7 @@ func (s *search) short() bool {
 // givable reports whether a board that may be cut could hold a part.
 func (s *search) givable(row int) bool {
 	for _, b := range s.usable {
-		board, part := &s.p.Stock[b], &s.p.Bill[row]
-		if s.p.Allows(part, board) && s.p.CouldHold(part, board) {
+		if s.gives[b][row] {
 			return true
 		}
 	}

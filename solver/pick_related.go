@@ -3,8 +3,6 @@ package solver
 import (
 	"math/rand"
 	"slices"
-
-	"sawbill/layout"
 )
 
 // related takes up to thirteen boards that could give the same parts as one of
@@ -33,18 +31,4 @@ func (s *search) shares(a, b int) bool {
 // sharesAny reports whether a board could give the same part as one of others.
 func (s *search) sharesAny(others []int, b int) bool {
 	return slices.ContainsFunc(others, func(other int) bool { return s.shares(other, b) })
-}
-
-// gives tells by board and row of the bill which boards may give which parts, as
-// far as species and thickness go.
-func gives(p *layout.Problem) [][]bool {
-	table := make([][]bool, len(p.Stock))
-	for b := range table {
-		table[b] = make([]bool, len(p.Bill))
-		for i := range p.Bill {
-			part, board := &p.Bill[i], &p.Stock[b]
-			table[b][i] = p.Allows(part, board) && part.CutThickness(p.Shop) <= p.Shop.Available(board)
-		}
-	}
-	return table
 }

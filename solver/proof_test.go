@@ -58,7 +58,7 @@ func TestBoundsAreProvenAgain(t *testing.T) {
 		s := newSearch(p, Options{Seed: seed, Workers: 1}, func() bool { return false })
 		s.settleIslands(s.first())
 		s.proveRoughly(2e6)
-		plan := s.best.plan()
+		plan := s.best.plan(p)
 		if !s.state(plan) || plan.Totals.PriceBound == nil {
 			continue
 		}

@@ -34,6 +34,9 @@ type search struct {
 	islands []*island
 	gives   [][]bool // by board and row of the bill
 	best    *state
+	// unmatched is the same job without regard to match words, of which alone something
+	// can be proven; nil where there are none.
+	unmatched *search
 }
 
 // island is one plan that the search works on.

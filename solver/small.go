@@ -150,7 +150,7 @@ func (s *search) exactBound() (bound layout.Money, ok bool) {
 // leastMissing reports whether it is proven that no plan leaves less missing than
 // the best one, by rank and volume.
 func (s *search) leastMissing() bool {
-	return !wants(s.best.missing) || s.small != nil && s.small.least[key(made(s.p, s.best))]
+	return !wants(s.best.missing) || s.unmatched == nil && s.small != nil && s.small.least[key(made(s.p, s.best))]
 }
 
 // together makes the boards ready to be searched for no more than limits.

@@ -63,8 +63,12 @@ const (
 // then, at worst nothing but missing parts. An error is a fault of ours and names
 // the seed.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
-	s := newSearch(p, o, func() bool { return ctx.Err() != nil })
-	a := &outcome{s: s}
+	stop := func() bool { return ctx.Err() != nil }
+	s := newSearch(homes(p, o, stop), o, stop)
+	if s.p != p {
+		s.unmatched = newSearch(p, o, stop)
+	}
+	a := &outcome{s: s, asked: p}
 	status, err := s.run(ctx, a)
 	if err != nil {
 		return nil, status, err
@@ -91,7 +95,7 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 			return Stopped, err
 		}
 	}
-	s.proof, s.sets = s.newProof(), s.newSets()
+	s.beginProof()
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:
@@ -118,10 +122,7 @@ func (s *search) workRound(n int, a *outcome) error {
 			return err
 		}
 	}
-	ahead := s.proof.step()
-	for range setSteps {
-		s.sets.step()
-	}
+	ahead := s.stepProof()
 	if ahead || a.provenMore() {
 		a.prove(n)
 	}

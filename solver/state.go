@@ -70,15 +70,16 @@ func (s *state) used() []int {
 	return used
 }
 
-// plan converts the state; it shares nothing with it.
-func (s *state) plan() *layout.Plan {
+// plan converts the state into a plan for the problem as it was asked; it shares
+// nothing with it.
+func (s *state) plan(asked *layout.Problem) *layout.Plan {
 	var cuts []layout.BoardCut
 	for i, c := range s.cuts {
 		if c != nil {
 			cuts = append(cuts, layout.BoardCut{Board: s.p.Stock[i].Mark, Root: c.Root.Clone()})
 		}
 	}
-	return layout.Assemble(s.p, cuts)
+	return layout.Assemble(asked, cuts)
 }
 
 // wants reports whether anything is still wanted.

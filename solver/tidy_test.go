@@ -59,7 +59,7 @@ func TestTidySpendsLittle(t *testing.T) {
 			case proven && now.cost() > cost || now.cost() > cost+cost/tidySpend:
 				t.Errorf("seed %d: tidied from %v to %v", seed, cost, now.cost())
 			}
-			if faults := check.Plan(now.plan()); len(faults) > 0 {
+			if faults := check.Plan(now.plan(p)); len(faults) > 0 {
 				t.Errorf("seed %d: %v", seed, faults[0])
 			}
 		}

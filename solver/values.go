@@ -20,11 +20,19 @@ func startValues(p *layout.Problem) []float64 {
 	for i := range p.Bill {
 		part := &p.Bill[i]
 		l := float64(part.CutLength(p.Shop) + p.Shop.CrosscutKerf)
-		w := float64(part.CutWidth(p.Shop) + p.Shop.RipKerf)
+		w := float64(narrowest(p.Shop, part) + p.Shop.RipKerf)
 		values[i] = markup * l * w * woodRate(p, part)
 		values[i] = max(values[i], 1) // free wood is no reason to leave a part out
 	}
 	return values
+}
+
+// narrowest is the least width that a piece may take of a board.
+func narrowest(s *layout.Shop, part *layout.Part) layout.Length {
+	if part.OnEdge {
+		return min(part.CutWidth(s), part.EdgeWidth(s))
+	}
+	return part.CutWidth(s)
 }
 
 // woodRate is the value of a square nanometre of the boards that may give a
@@ -33,7 +41,7 @@ func woodRate(p *layout.Problem, part *layout.Part) float64 {
 	var rates []float64
 	for i := range p.Stock {
 		b := &p.Stock[i]
-		if p.Allows(part, b) && part.CutThickness(p.Shop) <= p.Shop.Available(b) {
+		if mayGive(p, part, b) {
 			area := float64(b.Length) * float64(b.Width+b.TipWidth) / 2
 			rates = append(rates, float64(column.FromMoney(b.Cost))/area)
 		}

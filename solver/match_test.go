@@ -1,0 +1,73 @@
+package solver
+
+import (
+	"context"
+	"testing"
+
+	"sawbill/layout"
+	"sawbill/layout/check"
+	"sawbill/solver/internal/jobs"
+)
+
+// TestMatchedPiecesFromOneBoard solves random jobs some of whose parts bear match
+// words. The checker, which knows the words, passes every plan, and no bound is
+// above the cost of a plan.
+func TestMatchedPiecesFromOneBoard(t *testing.T) {
+	made := 0
+	for seed := range int64(10) {
+		p := jobs.Varied(jobs.Size{Boards: 3, Kinds: 3, Pieces: 8}, seed)
+		for i := range p.Bill {
+			if layout.SameSpecies(p.Bill[i].Species[0], p.Bill[0].Species[0]) && i < 2 {
+				p.Bill[i].Match = "top"
+			}
+		}
+		plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 1, Workers: 1})
+		if err != nil {
+			t.Fatalf("seed %d: %v", seed, err)
+		}
+		for _, v := range check.Plan(plan) {
+			t.Errorf("seed %d: %v", seed, v)
+		}
+		if b := plan.Totals.Bound; b != nil && *b > plan.Totals.Cost {
+			t.Errorf("seed %d: bound %v above cost %v", seed, *b, plan.Totals.Cost)
+		}
+		made += len(p.Bill) - len(plan.Missing)
+	}
+	if made == 0 {
+		t.Error("all parts of all jobs are missing")
+	}
+}
+
+// TestMatchCostsMore has two narrow boards that give two slats each, and a dear wide
+// one that gives four. Slats that match are all cut from the dear one.
+func TestMatchCostsMore(t *testing.T) {
+	const mm = layout.Millimetre
+	shop := layout.DefaultShop(layout.Millimetres)
+	shop.CrosscutKerf, shop.EndTrim, shop.OffcutCredit = 0, 0, 0
+	p := &layout.Problem{Shop: shop, Bill: []layout.Part{{
+		Name: "slat", Species: []string{"ash"}, Thickness: 20 * mm, Width: 80 * mm, Length: 500 * mm, Quantity: 4, Grade: layout.Clear,
+	}}}
+	for _, b := range []struct {
+		mark   string
+		length layout.Length
+		cost   layout.Money
+	}{{"A", 1000 * mm, 10}, {"B", 1000 * mm, 10}, {"C", 2000 * mm, 30}} {
+		p.Stock = append(p.Stock, layout.Board{
+			Mark: b.mark, Base: b.mark, Species: "ash", Thickness: 20 * mm, Length: b.length,
+			Width: 80 * mm, TipWidth: 80 * mm, Cost: b.cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
+		})
+	}
+	for _, c := range []struct {
+		match string
+		cost  layout.Money
+	}{{"", 20}, {"front", 30}} {
+		p.Bill[0].Match = c.match
+		plan, _, err := Solve(context.Background(), p, Options{Rounds: 4})
+		if err != nil || len(plan.Missing) > 0 || plan.Totals.Cost != c.cost*layout.Unity {
+			t.Errorf("match %q: cost %v, missing %v, error %v; want cost %d", c.match, plan.Totals.Cost, plan.Missing, err, c.cost)
+		}
+		if b := plan.Totals.Bound; b != nil && *b > 20*layout.Unity {
+			t.Errorf("match %q: proven %v without regard to the word", c.match, *b)
+		}
+	}
+}
