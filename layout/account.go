@@ -27,7 +27,7 @@ func mm(l Length) float64 { return float64(l) / float64(Millimetre) }
 func finishedVolume(bill []Part, leaf *Node) float64 {
 	for i := range bill {
 		if bill[i].Name == leaf.Part && leaf.Slices > 0 {
-			return bill[i].StripVolume(leaf.Slices).MM3()
+			return bill[i].StripVolume(leaf.Slices).MM3() * float64(leaf.Pieces())
 		}
 		if bill[i].Name == leaf.Part {
 			return bill[i].Volume().MM3() * float64(leaf.Pieces())

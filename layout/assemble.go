@@ -98,22 +98,40 @@ func offcutMark(p *Problem, board string, n *int) string {
 }
 
 func missingParts(p *Problem, boards []BoardPlan) []Missing {
-	made := map[string]int{}
-	for _, b := range boards {
-		for _, leaf := range b.Root.Leaves() {
-			if leaf.Part != "" {
-				made[leaf.Part] += leaf.Pieces()
-			}
-		}
-	}
+	made, strips := countPieces(boards)
 	var missing []Missing
 	for i := range p.Bill {
 		part := &p.Bill[i]
-		if n := part.Quantity - made[part.Name]; n > 0 {
+		if n := part.Quantity - made[part.Name]; n > 0 && part.Set == "" {
 			missing = append(missing, Missing{Part: part.Name, Quantity: n, Why: p.whyShort(part, boards)})
 		}
 	}
+	for _, set := range p.Sets() {
+		if n := set.Slices - p.slicesMade(set, strips); n > 0 {
+			why := p.whyShort(&p.Bill[set.Rows[0]], boards)
+			missing = append(missing, Missing{Part: set.Name, Quantity: n, Why: why})
+		}
+	}
 	return missing
+}
+
+// countPieces counts what boards give by the names of the bill, and by these the
+// strips of glue-ups by their slices.
+func countPieces(boards []BoardPlan) (made map[string]int, strips map[string]map[int]int) {
+	made, strips = map[string]int{}, map[string]map[int]int{}
+	for _, b := range boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Part == "" {
+				continue
+			}
+			made[leaf.Part] += leaf.Pieces()
+			if strips[leaf.Part] == nil {
+				strips[leaf.Part] = map[int]int{}
+			}
+			strips[leaf.Part][leaf.Slices] += leaf.Pieces()
+		}
+	}
+	return made, strips
 }
 
 // whyShort says in a few words what keeps a part from being made.

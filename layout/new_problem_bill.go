@@ -25,6 +25,7 @@ func newBill(cs *Complaints, shop *Shop, bill []Part) []Part {
 		}
 		seen[fold] = true
 	}
+	checkSets(cs, bill)
 	return slices.Clone(bill)
 }
 
@@ -38,9 +39,10 @@ func checkPart(a about, shop *Shop, p *Part) {
 	}
 	checkSize(a, "thickness", p.Thickness)
 	checkSize(a, "width", p.Width)
-	if p.Set == "" && p.Slices == 0 && p.SliceThickness == 0 {
+	if p.Set == "" {
 		checkSize(a, "length", p.Length)
 	}
+	checkStrip(a, p)
 	if p.Quantity < 1 || p.Quantity > MaxQuantity {
 		a.fault("quantity", strconv.Itoa(p.Quantity), "want a whole number from 1 to "+strconv.Itoa(MaxQuantity)+
 			`; to leave a row out put "# " in front of it`)

@@ -151,7 +151,7 @@ func TestNewProblemRefusesWhatNoPlanHonoursYet(t *testing.T) {
 	shop.JointerWidth, shop.PlanerWidth = 6*Inch, 12*Inch
 	stock[0].Bow, stock[0].Crook, stock[0].Cup, stock[0].Twist = 1, 2, 3, 4
 	part.Bevel, part.OnEdge, part.Resaw = Degree, true, true
-	part.Set, part.Slices, part.SliceThickness = "board", 12, Inch
+	part.Set, part.Slices, part.SliceThickness, part.Length = "board", 12, Inch, 0
 	_, cs := NewProblem(shop, stock, []Part{part}, false)
 	var columns []string
 	for _, c := range cs {

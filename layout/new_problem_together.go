@@ -21,8 +21,8 @@ func checkTogether(cs *Complaints, p *Problem) {
 		part.NotFrom = resolveMarks(a, "not_from", part.NotFrom, p.Stock)
 		known := !complete || checkSpecies(a, part, species)
 		sound := len(faulty[ShopTable]) == 0 && len(faulty[StockTable]) == 0 && !faulty[BillTable][i]
-		if known && sound && part.Length > 0 {
-			checkHeld(a, p, part)
+		if known && sound {
+			checkHeld(a, p, part.shortest(p.Shop))
 		}
 	}
 	checkMatches(cs, p)

@@ -36,8 +36,13 @@ func (p *Part) CutThickness(s *Shop) Length { return p.Thickness + s.ThicknessAl
 
 // Volume is the finished volume of one piece, cut flat, on edge or resawn. That
 // of a bevelled piece, a parallelogram in section, is the same as of a square one
-// as wide across its face.
-func (p *Part) Volume() *Volume { return NewVolume(p.Length, p.Width, p.Thickness) }
+// as wide across its face. That of a strip of a glue-up is of all its slices.
+func (p *Part) Volume() *Volume {
+	if p.SliceThickness > 0 {
+		return p.StripVolume(p.Slices)
+	}
+	return NewVolume(p.Length, p.Width, p.Thickness)
+}
 
 // StripVolume is the finished volume of a strip of a glue-up with so many slices.
 func (p *Part) StripVolume(slices int) *Volume {

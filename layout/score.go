@@ -8,7 +8,7 @@ import (
 // Score is the only definition of a good plan. The better plan
 //
 //  1. leaves less missing of priority 1, by finished volume, then of 2, and so
-//     on, blank last;
+//     on, blank last; of a glue-up set, what counts is its missing slices;
 //  2. costs less: the sum of the costs of the boards that it cuts less the
 //     worth of the offcuts that it keeps.
 type Score struct {
@@ -68,13 +68,21 @@ func (s Score) Compare(t Score) int {
 
 // Score is the score of a whole plan.
 func (p *Plan) Score() Score {
+	short := map[string]int{}
+	for _, m := range p.Missing {
+		short[m.Part] += m.Quantity
+	}
 	missing := make([]int, len(p.Problem.Bill))
 	for i, part := range p.Problem.Bill {
-		for _, m := range p.Missing {
-			if m.Part == part.Name {
-				missing[i] += m.Quantity
-			}
+		if part.Set == "" {
+			missing[i] = short[part.Name]
 		}
 	}
-	return NewScore(&p.Problem, missing, p.Totals.Cost)
+	s := NewScore(&p.Problem, missing, p.Totals.Cost)
+	for _, set := range p.Problem.Sets() {
+		if n := short[set.Name]; n > 0 {
+			s.add(p.Problem.Bill[set.Rows[0]].Rank(), p.Problem.SliceVolume(set), n)
+		}
+	}
+	return s
 }

@@ -28,7 +28,7 @@ func (j *job) missingSlices(want map[string]int, note note) {
 		if count[at.Part] == nil {
 			count[at.Part] = strips{}
 		}
-		count[at.Part][at.Slices]++
+		count[at.Part][at.Slices] += at.pieces()
 	})
 	rows := map[string][]*layout.Part{}
 	for i := range j.plan.Problem.Bill {
