@@ -68,11 +68,16 @@ func (a *area) outline(x layout.Length) float64 {
 	return piece(0, from) + piece(from, to) + piece(to, float64(x))
 }
 
-// rough is the worth of an offcut of the board's full width between two places at
-// most: no more than all sound wood there, and no more than the largest rectangle.
-func (w *Board) rough(lo, hi layout.Length) Value {
-	sound := w.whole.upTo(hi) - w.whole.upTo(lo)
-	return Value(math.Ceil(min(sound, w.rectangle(lo, hi, 0))*w.rate)) + 1
+// rough is the worth of an offcut of the board's width from low on, between two
+// places, at most: no more than all sound wood there, and no more than the largest
+// rectangle.
+func (w *Board) rough(lo, hi, low layout.Length) Value {
+	return min(w.sound(lo, hi), Value(math.Ceil(w.rectangle(lo, hi, low)*w.rate))+1)
+}
+
+// sound is the worth of all sound wood between two places.
+func (w *Board) sound(lo, hi layout.Length) Value {
+	return Value(math.Ceil((w.whole.upTo(hi)-w.whole.upTo(lo))*w.rate)) + 1
 }
 
 // rectangle is the area of the largest rectangle from low up to the far edge

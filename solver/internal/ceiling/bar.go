@@ -8,6 +8,7 @@ import "sawbill/layout"
 // length, whatever its defects and edges (the unbounded knapsack problem: Gilmore
 // & Gomory 1966).
 type bar struct {
+	exact bool // the best filling is a cutting
 	unit  layout.Length
 	parts []barPart
 	n     int     // positions of the room for parts, each with a kerf behind it
@@ -16,31 +17,25 @@ type bar struct {
 	least layout.Length // of an offcut
 }
 
-type barPart struct{ row, advance int }
+type barPart struct{ row, layers, advance int }
 
 // mostBar is the most positions of a bar.
 const mostBar = 1 << 17
 
 // newBar is nil for a board on which things may lie side by side.
-func (w *Board) newBar(p *layout.Problem, rows []int) *bar {
-	s := w.shop
-	if len(rows) == 0 {
+func (w *Board) newBar(ways []way) *bar {
+	s, b := w.shop, w.wood
+	if len(ways) == 0 {
 		return nil
 	}
 	narrowest := w.wood.FullWidth()
-	q := &bar{whole: w.wood.Length + s.CrosscutKerf, least: s.MinOffcutLength}
+	q := &bar{whole: b.Length + s.CrosscutKerf, least: s.MinOffcutLength}
+	q.exact = len(b.Defects) == 0 && b.Flat() && b.Crook == 0
 	room := w.to - w.from - 2*w.inset + s.CrosscutKerf
 	unit := room
-	for _, i := range rows {
-		part := &p.Bill[i]
-		if part.Resaw {
-			return nil
-		}
-		narrowest = min(narrowest, part.CutWidth(s))
-		if part.OnEdge {
-			narrowest = min(narrowest, part.Thickness+s.WidthAllowance)
-		}
-		unit = gcd(unit, part.CutLength(s)+s.CrosscutKerf)
+	for i := range ways {
+		narrowest = min(narrowest, ways[i].width)
+		unit = gcd(unit, ways[i].length+s.CrosscutKerf)
 	}
 	kerf := min(s.RipKerf, s.RoughRipKerf)
 	if 2*narrowest+kerf <= w.wood.FullWidth() || w.rate > 0 && narrowest+kerf+s.MinOffcutWidth <= w.wood.FullWidth() {
@@ -50,8 +45,9 @@ func (w *Board) newBar(p *layout.Problem, rows []int) *bar {
 		unit *= 2
 	}
 	q.unit, q.n = unit, int(room/unit)
-	for _, i := range rows {
-		q.parts = append(q.parts, barPart{i, max(1, int((p.Bill[i].CutLength(s)+s.CrosscutKerf)/unit))})
+	for i := range ways {
+		v := &ways[i]
+		q.parts = append(q.parts, barPart{v.row, v.layers, max(1, int((v.length+s.CrosscutKerf)/unit))})
 	}
 	q.rest = w.rate * float64(w.wood.FullWidth()) / mm2
 	return q
@@ -75,7 +71,7 @@ func (q *bar) worth(price []Value) Value {
 		most = max(most, best[i]+q.restBehind(i))
 		for _, p := range q.parts {
 			if next := i + p.advance; next <= q.n && price[p.row] > 0 {
-				best[next] = max(best[next], best[i]+price[p.row])
+				best[next] = max(best[next], best[i]+price[p.row]*Value(p.layers))
 			}
 		}
 	}

@@ -18,6 +18,8 @@ type Bench struct {
 
 	worth    []Value // of the cells of a strip, by class and zone
 	column   []Value // a stack across
+	leaning  []Value // the same where its last piece leans otherwise than the strip
+	first    int     // the position across at which the first strip of the blank at hand may start
 	v        []Value // along a strip
 	up       []Value // across a blank
 	from     []taken
@@ -109,14 +111,22 @@ func (b *Bench) setFirst() {
 
 // cellClear is the most that a cell of a class is worth where nothing is in the
 // way.
-func (b *Bench) cellClear(h height, c *class, s *stacks) Value {
-	best := s.alone(h.hi + b.extra())
+func (b *Bench) cellClear(l *lane, h height, c *class, s *stacks) Value {
+	best := s.alone(h.hi + b.extra(l))
 	for i := range c.pieces {
-		if q := &c.pieces[i]; b.price[q.row] > best && q.alone <= h.hi && q.aloneMost >= h.lo {
-			best = b.price[q.row]
+		if q := &c.pieces[i]; b.gain(q) > best && q.standsIn(h) {
+			best = b.gain(q)
 		}
 	}
 	return best
+}
+
+// gain is what a leaf of a piece is worth.
+func (b *Bench) gain(q *piece) Value { return b.price[q.row] * Value(q.layers) }
+
+// standsIn reports whether a strip of its width has one of a range of heights.
+func (q *piece) standsIn(h height) bool {
+	return q.native && q.alone <= h.hi && q.aloneMost >= h.lo
 }
 
 // room gives a slice of n values of any content, in the memory of s.
@@ -124,19 +134,18 @@ func room[T any](s []T, n int) []T { return slices.Grow(s[:0], n)[:n] }
 
 // extra is how many positions a stack may reach beyond its strip, for the kerf
 // above it may be wider than that of the strip.
-func (b *Bench) extra() int {
+func (b *Bench) extra(l *lane) int {
 	w := b.w
-	return int((w.shop.RipKerf - w.stripKerf + w.y.unit - 1) / w.y.unit)
+	return int((max(0, w.shop.RipKerf-l.kerf) + w.y.unit - 1) / w.y.unit)
 }
 
 // cell is the most that a cell of a class is worth in a zone of a strip.
-func (b *Bench) cell(h height, j int, c *class, s *stacks, z *zone) Value {
-	best := s.most(z.hit, j, min(j+h.hi+b.extra(), z.top))
+func (b *Bench) cell(l *lane, h height, j int, c *class, s *stacks, z *zone) Value {
+	best := s.most(z.hit, j, min(j+h.hi+b.extra(l), z.top))
 	for i := range c.pieces {
 		q := &c.pieces[i]
-		if b.price[q.row] > best && q.alone <= h.hi && q.aloneMost >= h.lo &&
-			j+q.advance <= z.top && !q.fails(c.hits[z.hit], q.across[j]) {
-			best = b.price[q.row]
+		if b.gain(q) > best && q.standsIn(h) && j+q.advance <= z.top && !q.fails(c.hits[z.hit], q.across[j]) {
+			best = b.gain(q)
 		}
 	}
 	return best

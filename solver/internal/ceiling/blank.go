@@ -24,23 +24,27 @@ type start struct {
 // offer, or without one.
 type taken struct{ prev, offer int32 }
 
-// blank is the most that a trued blank from a to e can be worth, or a rough one
-// that is ripped before it is trued:
+// blank is the most that a trued blank from a to e and no shorter than short can be
+// worth, or a rough one that is ripped before it is trued:
 //
 //	V[j] = max(V[j-1], V[j-lo] + a strip, V[k] + an offcut between k and j).
 //
 // The strips of the best way are looked at more closely, and the best way is
 // sought anew, until nothing is left to look at; then known is true. It ends
 // earlier when the blank is worth no more than enough, or the work is used up.
-func (b *Bench) blank(a, e layout.Length, enough Value) (most Value, known bool) {
+func (b *Bench) blank(a, e, short layout.Length, enough Value) (most Value, known bool) {
 	s := b.startAt(a)
-	b.plainAt = room(b.plainAt, len(b.plain))
+	b.plainAt = size(b.plainAt, len(b.plain), none)
 	for i := range b.plain {
-		b.plainAt[i] = b.plain[i].in(b.w, a, e)
+		if p := &b.plain[i]; short <= p.lane.longest {
+			b.plainAt[i] = p.in(b.w, a, e)
+		}
 	}
+	shift := b.w.wood.Shift(short)
+	b.first = b.w.y.down(shift + b.w.near)
 	b.rowAt = size(b.rowAt, len(b.rows), unread)
 	b.work += len(b.plain) + len(b.rows)/8
-	kinds := b.newBlankOffcuts(a, e)
+	kinds := b.newBlankOffcuts(a, e, b.w.y.down(shift))
 	for from := 0; ; {
 		var last int
 		most, last = b.across(s, e, kinds, from)
@@ -115,7 +119,7 @@ func (b *Bench) strips(s *start, e layout.Length, j int) {
 	v, best, from := b.up, b.up[j], int32(none32)
 	offers := b.offers[j]
 	b.work += len(offers) / 2
-	if i := b.former[j]; i >= 0 {
+	if i := b.former[j]; i >= 0 && int(offers[i].from) >= b.first {
 		o := &offers[i]
 		if worth := v[o.from] + b.worthOf(s, e, o, none); worth > best {
 			best, from = worth, i
@@ -124,7 +128,7 @@ func (b *Bench) strips(s *start, e layout.Length, j int) {
 	for i := range offers {
 		o := &offers[i]
 		before := v[o.from]
-		if before+b.plainAt[o.plain] <= best {
+		if before+b.plainAt[o.plain] <= best || int(o.from) < b.first {
 			continue
 		}
 		if worth := before + b.worthOf(s, e, o, best-before); worth > best {
@@ -218,12 +222,13 @@ type blankOffcuts struct {
 	span   layout.Span // they lie within
 	sure   layout.Span // they contain
 	top    layout.Length
+	low    int // the position across where they may start
 	next   int
 	most   Value
 	mostAt int
 }
 
-func (b *Bench) newBlankOffcuts(a, e layout.Length) []blankOffcuts {
+func (b *Bench) newBlankOffcuts(a, e layout.Length, low int) []blankOffcuts {
 	w := b.w
 	if w.rate == 0 || e-a < w.shop.MinOffcutLength {
 		return nil
@@ -231,14 +236,14 @@ func (b *Bench) newBlankOffcuts(a, e layout.Length) []blankOffcuts {
 	b.runs = b.runs[:0]
 	if w.wood.Width == w.wood.TipWidth {
 		whole := layout.Span{Lo: a, Hi: e}
-		return append(b.runs, blankOffcuts{w: w, span: whole, sure: whole, top: w.wood.FullWidth(), most: none})
+		return append(b.runs, blankOffcuts{w: w, span: whole, sure: whole, top: w.wood.FullWidth(), low: low, most: none})
 	}
 	for i := range layout.Length(mostBands) {
 		long, short := (e-a)*(i+1)/mostBands, (e-a)*i/mostBands
 		if long < w.shop.MinOffcutLength {
 			continue
 		}
-		o := blankOffcuts{w: w, span: layout.Span{Lo: a, Hi: a + long}, sure: layout.Span{Lo: a, Hi: a + short}, most: none}
+		o := blankOffcuts{w: w, span: layout.Span{Lo: a, Hi: a + long}, sure: layout.Span{Lo: a, Hi: a + short}, low: low, most: none}
 		if w.wood.TipWidth > w.wood.Width {
 			o.span, o.sure = layout.Span{Lo: e - long, Hi: e}, layout.Span{Lo: e - short, Hi: e}
 		}
@@ -250,7 +255,7 @@ func (b *Bench) newBlankOffcuts(a, e layout.Length) []blankOffcuts {
 }
 
 // reset begins anew.
-func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = 0, none, 0 }
+func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = o.low, none, 0 }
 
 // endingAt is the most with an offcut that ends before position j, and where the
 // offcut starts.
@@ -265,7 +270,7 @@ func (o *blankOffcuts) ending(v []Value, j int, end layout.Length) (Value, int) 
 	w := o.w
 	end = min(end, o.top)
 	for o.next < j && w.y.at(o.next)+w.shop.MinOffcutWidth <= end {
-		if o.next == 0 || v[o.next] > v[o.next-1] {
+		if o.next == o.low || v[o.next] > v[o.next-1] {
 			if s := v[o.next] - Value(o.below(w.y.at(o.next))); s > o.most {
 				o.most, o.mostAt = s, o.next
 			}

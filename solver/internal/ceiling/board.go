@@ -21,6 +21,7 @@ type Board struct {
 
 	from, to    layout.Length // a trued blank lies within
 	least, most layout.Length // length of a trued blank; most 0: any
+	briefest    layout.Length // length of a blank from which something is cut
 	near, far   layout.Length // lost to joint the edges
 	end         layout.Length // lost at each end of a blank
 	inset       layout.Length // no part is nearer to the ends of its blank
@@ -30,9 +31,8 @@ type Board struct {
 	spots       []layout.Rect // defects as marked, of those that overlap only the first
 	rate        float64       // worth of a square millimetre of offcut, as a value
 	lanes       []lane
-	whole       area          // the whole outline
-	shortest    layout.Length // of the parts
-	bar         *bar          // nil where things may lie side by side
+	whole       area // the whole outline
+	bar         *bar // nil where things may lie side by side
 }
 
 // mark is a defect, grown by its clearance.
@@ -48,9 +48,14 @@ type set uint64
 
 const mostMarks = 64
 
-// lane is what a board can give of one thickness.
+// lane is what a board can give of one thickness in strips of one lean.
 type lane struct {
 	thickness layout.Length
+	lean      lean
+	kerf      layout.Length // the least between a strip and what lies beyond it
+	topKerf   layout.Length // the most that parts and their kerfs reach beyond the far edge
+	longest   layout.Length // the longest blank that is thick enough
+	bare      bool          // strips without parts
 	classes   []class
 	heights   []height
 	same      []bool // by position along: every class is in the same zone as one position before
@@ -71,7 +76,9 @@ type class struct {
 
 // piece is a part as the board sees it.
 type piece struct {
-	row            int
+	row, layers    int
+	native         bool  // it leans as its strip, and may be as wide as that
+	entry, exit    int   // positions lost before and behind pieces that lean otherwise
 	advance        int   // positions from its start to that of the next piece of its cell
 	alone          int   // positions that a strip of its width takes at least
 	aloneMost      int   // and at most
@@ -90,19 +97,20 @@ func New(p *layout.Problem, b *layout.Board) *Board {
 	s := p.Shop
 	w := &Board{shop: s, wood: b, from: s.EndTrim, to: b.Length - s.EndTrim}
 	w.setLosses()
-	rows := w.fitting(p)
-	w.setGrids(p, rows)
-	w.setMarks()
+	ways := w.fitting(p)
+	w.setGrids(ways)
 	if area := float64(b.Length) * float64(b.Width+b.TipWidth) / 2; area > 0 {
 		w.rate = float64(s.OffcutCredit) / float64(layout.CreditUnity) * float64(b.Cost) * 100 / (area / mm2)
 	}
-	if w.bar = w.newBar(p, rows); w.bar != nil && len(b.Defects) == 0 {
+	w.setBriefest(ways)
+	w.setMarks()
+	if w.bar = w.newBar(ways); w.bar != nil && w.bar.exact {
 		return w
 	}
-	w.whole = w.newArea(0, b.FullWidth(), func(r layout.Rect) layout.Length { return r.Width() })
-	for _, row := range rows {
-		w.addPart(p, row)
-	}
+	w.whole = w.newArea(0, b.FullWidth(), func(r layout.Rect) layout.Length {
+		return min(r.Y2, b.FarMin(r.Along())) - r.Y1 // what is certainly wood
+	})
+	w.setLanes(p, ways)
 	for i := range w.lanes {
 		w.setZones(&w.lanes[i])
 		w.setHeights(&w.lanes[i])
@@ -114,13 +122,9 @@ func New(p *layout.Problem, b *layout.Board) *Board {
 // least length but that of a rip, and where nothing is lost not even that.
 func (w *Board) setLosses() {
 	s, b := w.shop, w.wood
-	if b.Edges == layout.EdgesRough {
-		w.near, w.end = s.EdgeJoint, s.EndSquare
-	}
-	if b.Edges != layout.EdgesBoth {
-		w.far = s.EdgeJoint
-	}
-	if b.Faces == layout.FacesRough || b.Edges != layout.EdgesBoth {
+	lost := s.LossesOf(b, b.Frame())
+	w.near, w.far, w.end = lost.Near, lost.Far, lost.End
+	if b.Faces == layout.FacesRough || b.Edges != layout.EdgesBoth || !b.Straight() {
 		w.least, w.most = s.MinBlank, s.MaxBlank
 	}
 	if w.near+w.far+w.end > 0 {
@@ -131,102 +135,44 @@ func (w *Board) setLosses() {
 	w.restKerf = min(s.RipKerf, s.RoughRipKerf)
 }
 
-// fitting lists the rows of the bill that the board may hold by size.
-func (w *Board) fitting(p *layout.Problem) []int {
-	var rows []int
-	for i := range p.Bill {
-		part := &p.Bill[i]
-		l, wide := part.CutLength(w.shop), part.CutWidth(w.shop)
-		if p.Allows(part, w.wood) && part.CutThickness(w.shop) <= w.shop.Available(w.wood) &&
-			l <= w.to-w.from-2*w.inset && wide <= w.wood.FullWidth()-w.near-w.far {
-			rows = append(rows, i)
+// setBriefest finds how short a blank may be: as one for the shortest part, or where
+// offcuts may lie in steps under a slanting edge, as one for two of these.
+func (w *Board) setBriefest(ways []way) {
+	for i := range ways {
+		if l := w.briefestOf(ways[i].length); w.briefest == 0 || l < w.briefest {
+			w.briefest = l
 		}
 	}
-	return rows
+	l := max(w.least, 2*w.shop.MinOffcutLength+w.shop.CrosscutKerf+2*w.end)
+	if w.steps() && (w.briefest == 0 || l < w.briefest) {
+		w.briefest = l
+	}
 }
 
-func (w *Board) setGrids(p *layout.Problem, rows []int) {
+func (w *Board) setGrids(ways []way) {
 	var along, across []layout.Length
-	for _, i := range rows {
-		along = append(along, p.Bill[i].CutLength(w.shop)+w.shop.CrosscutKerf)
-		across = append(across, p.Bill[i].CutWidth(w.shop)+w.shop.RipKerf)
+	for i := range ways {
+		along = append(along, ways[i].length+w.shop.CrosscutKerf)
+		across = append(across, ways[i].width+ways[i].lean.kerf)
 	}
 	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, along)
 	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, across)
 }
 
+// setMarks takes the defects for as far across as they reach in the shortest blank.
 func (w *Board) setMarks() {
+	shift := w.wood.Shift(w.briefest)
 	for _, d := range w.wood.Defects {
 		c := w.shop.Clearance[d.Kind]
 		if len(w.marks) < mostMarks {
-			w.marks = append(w.marks, mark{d.Rect.Grow(c.Along, c.Across), d.Kind, d.Face})
+			grown := d.Rect.Grow(c.Along, c.Across)
+			grown.Y2 += shift
+			w.marks = append(w.marks, mark{grown, d.Kind, d.Face})
 		}
 		if !slices.ContainsFunc(w.spots, d.Rect.Overlaps) {
 			w.spots = append(w.spots, d.Rect)
 		}
 	}
-}
-
-func (w *Board) addPart(p *layout.Problem, row int) {
-	part := &p.Bill[row]
-	l := w.laneOf(part.CutThickness(w.shop))
-	c := w.classOf(l, part.CutLength(w.shop))
-	c.pieces = append(c.pieces, w.newPiece(p, row))
-	if w.shortest == 0 || c.length < w.shortest {
-		w.shortest = c.length
-	}
-}
-
-func (w *Board) laneOf(thickness layout.Length) *lane {
-	i := slices.IndexFunc(w.lanes, func(l lane) bool { return l.thickness == thickness })
-	if i < 0 {
-		i = len(w.lanes)
-		w.lanes = append(w.lanes, lane{thickness: thickness})
-	}
-	return &w.lanes[i]
-}
-
-func (w *Board) classOf(l *lane, length layout.Length) *class {
-	i := slices.IndexFunc(l.classes, func(c class) bool { return c.length == length })
-	if i < 0 {
-		i = len(l.classes)
-		l.classes = append(l.classes, class{
-			length:  length,
-			advance: w.x.down(length + w.shop.CrosscutKerf),
-			again:   w.shop.RipAgain && length >= w.shop.MinRipLength,
-		})
-	}
-	return &l.classes[i]
-}
-
-func (w *Board) newPiece(p *layout.Problem, row int) piece {
-	part := &p.Bill[row]
-	width := part.CutWidth(w.shop)
-	q := piece{row: row, advance: max(1, w.y.down(width+w.shop.RipKerf)), across: make([]set, w.y.n+1)}
-	q.alone = max(1, w.y.down(width+w.stripKerf))
-	q.aloneMost = q.alone
-	if (width+w.stripKerf)%w.y.unit != 0 {
-		q.aloneMost++
-	}
-	grade := w.shop.Grades[part.Grade]
-	for i, m := range w.marks {
-		d := layout.Defect{Kind: m.kind, Face: m.face}
-		show, back := slices.Contains(grade.Show, m.kind), slices.Contains(grade.Back, m.kind)
-		if d.On(layout.FaceA) && !show || d.On(layout.FaceB) && !back {
-			q.blockA |= 1 << i
-		}
-		if d.On(layout.FaceB) && !show || d.On(layout.FaceA) && !back {
-			q.blockB |= 1 << i
-		}
-	}
-	for j := range q.across {
-		for i, m := range w.marks {
-			if blocks(w.y, j, width, m.Across()) {
-				q.across[j] |= 1 << i
-			}
-		}
-	}
-	return q
 }
 
 // blocks reports whether a piece of a size meets a span wherever it lies among

@@ -49,7 +49,7 @@ func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func(
 		return b.refined(w, price, enough, work, stop)
 	}
 	bound := w.bar.worth(price)
-	if bound <= enough || len(w.wood.Defects) == 0 {
+	if bound <= enough || w.bar.exact {
 		return bound, true
 	}
 	most, sharp = b.refined(w, price, enough, work, stop)
@@ -77,9 +77,9 @@ func (b *Bench) refined(w *Board, price []Value, enough Value, work int, stop fu
 func newCuts(b *Bench, enough Value) *cuts {
 	w := b.w
 	c := &cuts{b: b, enough: enough}
-	least := max(w.least, w.shortest)
-	if w.rate > 0 && w.shop.MinOffcutLength > 0 {
-		least = min(least, w.shop.MinOffcutLength)
+	least := w.briefest
+	if m := w.shop.MinOffcutLength; w.rate > 0 && m > 0 && (least == 0 || m < least) {
+		least = m
 	}
 	n := layout.Length(8)
 	if least > 0 {
@@ -91,7 +91,7 @@ func newCuts(b *Bench, enough Value) *cuts {
 	for k := range c.at {
 		c.most, c.known, c.kept = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1)), append(c.kept, make([]Value, n+1))
 		for m := k; m <= int(n); m++ {
-			c.most[k][m], c.known[k][m] = c.trued(k, c.end(m), -none)
+			c.most[k][m], c.known[k][m] = c.trued(k, m, -none)
 			c.kept[k][m] = c.offcut(k, m)
 		}
 	}
@@ -109,10 +109,10 @@ func (c *cuts) path() Value {
 	c.best = size(c.best, n+1, Value(0))
 	c.from = size(c.from, n+1, step{})
 	for k := range n {
+		c.offcuts(k)
 		if c.best[k] >= c.best[k+1] {
 			c.best[k+1], c.from[k+1] = c.best[k], step{k, wasted}
 		}
-		c.offcuts(k)
 		at := c.best[k]
 		for m := k + 1; m <= n; m++ {
 			if v := at + c.most[k][m]; v > c.best[m] {
@@ -152,7 +152,10 @@ func (c *cuts) offcut(k, m int) Value {
 	if m < k || w.rate == 0 || c.end(m)-c.at[k] < w.shop.MinOffcutLength {
 		return 0
 	}
-	return w.rough(c.at[k], c.end(m))
+	if m == k { // perhaps several
+		return w.sound(c.at[k], c.end(m))
+	}
+	return w.rough(c.at[k], c.end(m), w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
 }
 
 // next is where the cell after m begins; end is where a piece ends at the latest
@@ -171,19 +174,29 @@ func (c *cuts) end(m int) layout.Length {
 	return c.next(m) - c.b.w.shop.CrosscutKerf
 }
 
-// trued is the most that a blank which starts in cell k and ends no later than
-// end is worth, as far as it is worked out; known says that it is to the end. It is
-// worked out no further when it is no more than enough.
-func (c *cuts) trued(k int, end layout.Length, enough Value) (most Value, known bool) {
+// shortest is how short a piece may be that starts in cell k when the next starts in
+// cell m.
+func (c *cuts) shortest(k, m int) layout.Length {
+	start := c.b.w.wood.Length
+	if m < len(c.at) {
+		start = c.at[m]
+	}
+	return max(0, start-c.b.w.shop.CrosscutKerf-c.next(k))
+}
+
+// trued is the most that a blank which starts in cell k is worth when the next piece
+// starts in cell m, as far as it is worked out; known says that it is to the end. It
+// is worked out no further when it is no more than enough.
+func (c *cuts) trued(k, m int, enough Value) (most Value, known bool) {
 	w := c.b.w
-	a, e := max(c.at[k], w.from), min(end, w.to)
+	a, e, short := max(c.at[k], w.from), min(c.end(m), w.to), max(c.shortest(k, m), w.briefest)
 	if w.most > 0 {
 		e = min(e, c.next(k)+w.most)
 	}
-	if e-a < max(w.least, w.shortest+2*w.inset) {
+	if len(w.lanes) == 0 || e-a < w.briefest || w.most > 0 && short > w.most {
 		return 0, true
 	}
-	return c.b.blank(a, e, enough)
+	return c.b.blank(a, e, short, enough)
 }
 
 // steps calls do with every step of the best path.
@@ -199,7 +212,7 @@ func (c *cuts) workOut() bool {
 	new := false
 	c.steps(func(k, m int, kind stepKind) {
 		if kind == trued && !c.known[k][m] {
-			most, known := c.trued(k, c.end(m), c.floor(k, m))
+			most, known := c.trued(k, m, c.floor(k, m))
 			c.most[k][m], c.known[k][m], new = min(c.most[k][m], most), known, true
 		}
 	})
@@ -229,17 +242,22 @@ func (c *cuts) refine() bool {
 }
 
 // split divides a cell in two. What starts in its first half, and what ends with
-// its second, is what it was; of the rest it is known only that it is no more.
+// its second, is what it was; of the rest it is known only that it is no more. Where
+// it matters how short a blank may be, that is all that is known of any.
 func (c *cuts) split(cell int) {
+	stays := c.b.w.wood.Flat() && c.b.w.wood.Crook == 0
 	c.at = slices.Insert(c.at, cell+1, c.at[cell]+(c.next(cell)-c.at[cell])/2)
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
-		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && c.most[k][cell] == 0)
+		nothing := c.most[k][cell] == 0
+		c.known[k][cell] = c.known[k][cell] && (stays || nothing)
+		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && nothing)
 		c.kept[k] = slices.Insert(c.kept[k], cell, 0)
 	}
 	later, known := slices.Clone(c.most[cell]), slices.Clone(c.known[cell])
 	for m := range later {
 		known[m] = known[m] && later[m] == 0
+		c.known[cell][m] = c.known[cell][m] && (stays || later[m] == 0)
 	}
 	later[cell], known[cell] = 0, true // nothing ends before it starts
 	c.most, c.known = slices.Insert(c.most, cell+1, later), slices.Insert(c.known, cell+1, known)

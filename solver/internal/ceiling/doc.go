@@ -16,12 +16,19 @@
 //     whether or not they can be planed one by one.
 //   - A rough rip before truing is taken for a rip that costs no more than its
 //     kerf and one joint.
+//   - A blank is thick enough for a part where the shortest blank of its kind would
+//     be if it were ripped to the part's width; so a cup costs nothing but parts that
+//     are too wide. The wood of a crooked board begins where it does in the shortest
+//     blank, and defects reach as far across as in the shortest of the board's.
+//   - A machine limits how wide a strip is, not what a rough rip for its sake costs.
+//   - Strips that lean lose a kerf beside the reference edge and the wedge beside the
+//     far edge; what they take of strips that lean otherwise is their kerf alone.
 //   - An offcut is taken one position larger each way, and loses nothing to edges
 //     and ends. Its worth is rounded up.
 //   - Metal is like any other defect.
 //   - Strips of nearly the same height, or of the same height where they meet the
 //     same defects, are valued together, each part of them as the best of them
-//     (profile.go).
+//     (offers.go).
 //   - Where blanks start and end is known to a cell only, a few inches at first
 //     and smaller where it matters (crosscut.go): a blank is worth what the longest
 //     one between its two cells would be.

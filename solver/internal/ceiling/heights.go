@@ -22,7 +22,11 @@ const mostHeights = 200
 // way a strip is as high as a part or a stack of parts of one length, so each of
 // these is a range by itself; what lies between two of them is another.
 func (w *Board) setHeights(l *lane) {
-	most := w.y.down(w.wood.FullWidth()-w.far-w.near+w.stripKerf) + 1
+	wide := w.wood.FullWidth() - w.far - w.near - l.lean.by - 2*l.lean.inset()
+	if most := w.shop.MachineWidth(); most > 0 {
+		wide = min(wide, most)
+	}
+	most := w.y.down(max(0, wide)+l.kerf) + 1
 	alone := make([]bool, most+2)
 	for i := range l.classes {
 		l.classes[i].markHeights(alone)
@@ -83,12 +87,21 @@ func (l *lane) thin() {
 }
 
 // tops is the highest position behind a strip.
-func (w *Board) tops() int { return w.y.down(w.wood.FullWidth() - w.far + w.stripKerf) }
-
-// fits reports whether a strip in a range of heights may start at position j.
-func (w *Board) fits(h height, j int) bool {
-	return j >= w.y.down(w.near) && j <= w.y.n && j+h.lo <= w.tops()
+func (w *Board) tops(l *lane) int {
+	return w.y.down(w.wood.FullWidth() - w.far - l.lean.by - l.lean.inset() + l.kerf)
 }
+
+// fits reports whether a strip in a range of heights may start at position j. Strips
+// without parts are worth something only where the far edge cuts into them.
+func (w *Board) fits(l *lane, h height, j int) bool {
+	if l.bare && w.y.at(j+h.hi+1)-l.kerf <= min(w.wood.Width, w.wood.TipWidth) {
+		return false
+	}
+	return j >= w.y.down(w.near+l.lean.inset()) && j <= w.y.n && j+h.lo <= w.tops(l)
+}
+
+// tall is the most that a strip in a range of heights measures across.
+func (w *Board) tall(l *lane, h height) layout.Length { return w.y.at(h.hi+1) - l.kerf }
 
 // offcuts is what strips may hold of offcuts: under a slanting edge several kinds,
 // by how high they are.
@@ -102,8 +115,8 @@ type stretch struct {
 
 // offcutsOf is what strips in a range of heights hold of offcuts, when they start
 // at any of some positions; none where they are too low.
-func (w *Board) offcutsOf(h height, starts []int) offcuts {
-	tall := w.y.at(h.hi+1) - w.stripKerf
+func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
+	tall := w.tall(l, h)
 	if w.rate == 0 || tall < w.shop.MinOffcutWidth {
 		return nil
 	}
@@ -113,7 +126,7 @@ func (w *Board) offcutsOf(h height, starts []int) offcuts {
 		a := w.newArea(low, band.height, func(spot layout.Rect) layout.Length {
 			cover := spot.Width()
 			for _, j := range starts {
-				lo, hi := w.y.at(j+1), w.y.at(j+h.lo)-w.stripKerf
+				lo, hi := w.y.at(j+1), w.y.at(j+h.lo)-l.kerf
 				cover = min(cover, shared(spot.Across(), layout.Span{Lo: lo, Hi: min(hi, w.y.at(j)+band.sure)}))
 			}
 			return cover / w.coverStep() * w.coverStep()

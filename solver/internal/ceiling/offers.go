@@ -40,12 +40,12 @@ func (n *laneWork) addHeight(h int) {
 	known := map[mergerKey]*merger{}
 	height := l.heights[h]
 	for j := range b.w.y.n + 1 {
-		if !b.w.fits(height, j) {
+		if !b.w.fits(l, height, j) {
 			continue
 		}
 		o := offer{from: int32(j), plain: plain, rows: [3]int32{none32, none32, none32}}
 		end := j + height.lo
-		if w := b.w.offcutsOf(height, []int{j}); n.worths(h, j, clear) || w.hindered() {
+		if w := b.w.offcutsOf(l, height, []int{j}); n.worths(h, j, clear) || w.hindered() {
 			met := b.w.met(j, height.lo)
 			for _, key := range []mergerKey{{met, -1}, {met, j / mergeNear}} {
 				m := known[key]
@@ -88,7 +88,7 @@ func (m *merger) add(j, end, k int, worth []Value) {
 // merge puts the merged rows before the offers' own, the widest first.
 func (n *laneWork) merge(h height, mergers []*merger) {
 	for _, m := range slices.Backward(mergers) {
-		id := n.row(n.b.w.offcutsOf(h, m.from), m.worth)
+		id := n.row(n.b.w.offcutsOf(n.l, h, m.from), m.worth)
 		for _, at := range m.at {
 			if o := &n.b.offers[at[0]][at[1]]; !slices.Contains(o.rows[:], id) {
 				o.rows = [3]int32{id, o.rows[0], o.rows[1]}
@@ -101,10 +101,10 @@ func (n *laneWork) merge(h height, mergers []*merger) {
 // class.
 func (n *laneWork) clear(h int) (worth []Value, gives bool) {
 	b := n.b
-	worth = make([]Value, len(n.l.classes))
+	worth, gives = make([]Value, len(n.l.classes)), n.l.bare && b.w.tall(n.l, n.l.heights[h]) >= b.w.shop.MinOffcutWidth
 	for i := range n.l.classes {
 		c := &n.l.classes[i]
-		worth[i] = b.cellClear(n.l.heights[h], c, &n.stacks[i])
+		worth[i] = b.cellClear(n.l, n.l.heights[h], c, &n.stacks[i])
 		gives = gives || worth[i] > 0
 	}
 	return worth, gives
@@ -118,7 +118,7 @@ func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
 	for i := range n.l.classes {
 		c := &n.l.classes[i]
 		for z := range c.zones {
-			v := b.cell(n.l.heights[h], j, c, &n.stacks[i], &c.zones[z])
+			v := b.cell(n.l, n.l.heights[h], j, c, &n.stacks[i], &c.zones[z])
 			b.worth = append(b.worth, v)
 			less = less || v != clear[i]
 		}

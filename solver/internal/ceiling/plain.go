@@ -5,6 +5,7 @@ import "sawbill/layout"
 // plain is a strip as if nothing were in its way: what it is worth depends on its
 // length alone.
 type plain struct {
+	lane  *lane
 	worth []Value // by number of positions along
 	rest  []Value // by position: the most with a last offcut that starts no later, less its start
 	rate  float64 // worth of a nanometre of offcut; 0 where there is none
@@ -14,8 +15,8 @@ type plain struct {
 func (b *Bench) newPlain(l *lane, h int, worth []Value) plain {
 	w := b.w
 	n := w.places()
-	p := plain{worth: make([]Value, n+1)}
-	if tall := w.y.at(l.heights[h].hi+1) - w.stripKerf; w.rate > 0 && tall >= w.shop.MinOffcutWidth {
+	p := plain{lane: l, worth: make([]Value, n+1)}
+	if tall := w.tall(l, l.heights[h]); w.rate > 0 && tall >= w.shop.MinOffcutWidth {
 		p.rate = w.rate * float64(tall) / mm2
 		p.rest = make([]Value, n+1)
 	}

@@ -10,7 +10,11 @@ import (
 // are worth at most: of the class's pieces and offcuts between the positions from
 // and to across, by
 //
-//	V[t] = max(V[t-1], V[t-advance] + price, V[k] + an offcut between k and t).
+//	V[t] = max(V[t-1], V[t-advance] + price, V[k] + an offcut between k and t, U[t-exit])
+//	U[t] = max(U[t-1], U[t-advance] + price, V[t-entry-advance] + price)
+//
+// where U is for pieces that lean otherwise than the strip: they lose a kerf before
+// the first of them and a wedge behind the last.
 type stacks struct {
 	n      int
 	clear  []Value   // by number of positions, where the cell meets no mark
@@ -49,7 +53,7 @@ func anyOf(l []layout.Length) bool {
 // hinders reports whether any wanted piece may fail in a cell that meets marks.
 func (b *Bench) hinders(c *class, hit set) bool {
 	for i := range c.pieces {
-		if q := &c.pieces[i]; b.price[q.row] > 0 && q.fails(hit, ^set(0)) {
+		if q := &c.pieces[i]; b.gain(q) > 0 && q.fails(hit, ^set(0)) {
 			return true
 		}
 	}
@@ -83,21 +87,52 @@ func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) []
 	w := b.w
 	v := size(b.column, to-from+1, Value(0))
 	b.column = v
+	u, exit := b.foreign(c, len(v))
 	o := b.newCellOffcuts(c, cover, from)
 	for k := 1; k < len(v); k++ {
 		v[k] = max(v[k], v[k-1])
+		if u != nil {
+			u[k] = u[k-1]
+		}
 		for i := range c.pieces {
 			q := &c.pieces[i]
-			at := k - q.advance
-			if price := b.price[q.row]; price > 0 && at >= 0 && v[at]+price > v[k] && from+at <= w.y.n && !q.fails(hit, q.across[from+at]) {
-				v[k] = v[at] + price
+			at, gain := k-q.advance, b.gain(q)
+			if gain <= 0 || at < 0 || from+at > w.y.n || q.fails(hit, q.across[from+at]) {
+				continue
 			}
+			if q.entry == 0 {
+				v[k] = max(v[k], v[at]+gain)
+				continue
+			}
+			u[k] = max(u[k], u[at]+gain)
+			if at >= q.entry {
+				u[k] = max(u[k], v[at-q.entry]+gain)
+			}
+		}
+		if u != nil && k >= exit {
+			v[k] = max(v[k], u[k-exit])
 		}
 		if o != nil {
 			v[k] = max(v[k], o.endingAt(v, k))
 		}
 	}
 	return v
+}
+
+// foreign is the values U at the start, nil where no piece of a class needs them,
+// and the least that is lost behind such pieces.
+func (b *Bench) foreign(c *class, n int) (u []Value, exit int) {
+	exit = n
+	for i := range c.pieces {
+		if q := &c.pieces[i]; q.entry > 0 {
+			exit = min(exit, q.exit)
+		}
+	}
+	if exit == n {
+		return nil, n
+	}
+	b.leaning = size(b.leaning, n, none)
+	return b.leaning, exit
 }
 
 // cellOffcuts seeks the offcuts of the last rip of one cell.

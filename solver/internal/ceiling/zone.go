@@ -27,7 +27,7 @@ func (w *Board) setZones(l *lane) {
 				c.cover = append(c.cover, w.covered(c, j))
 			}
 			c.cover[h] = least(c.cover[h], w.covered(c, j))
-			z := zone{h, w.reach(c, j)}
+			z := zone{h, w.reach(l, c, j)}
 			k, ok := known[z]
 			if !ok {
 				k = int16(len(c.zones))
@@ -77,12 +77,12 @@ func least(a, b []layout.Length) []layout.Length {
 
 // reach is the highest position behind a part of a cell at position j, where the
 // far edge is taken as wide as it is anywhere that the cell may lie.
-func (w *Board) reach(c *class, j int) int {
+func (w *Board) reach(l *lane, c *class, j int) int {
 	far := w.wood.FullWidth()
 	if w.wood.Width != w.wood.TipWidth {
 		first, last := w.x.at(j), min(w.x.at(j+1), w.wood.Length-c.length)
 		far = max(w.wood.FarMin(layout.Span{Lo: first, Hi: first + c.length}),
 			w.wood.FarMin(layout.Span{Lo: last, Hi: last + c.length})) + 2*layout.Micrometre
 	}
-	return w.y.down(far - w.far + w.shop.RipKerf)
+	return w.y.down(far - w.far + l.topKerf)
 }
