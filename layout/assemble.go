@@ -2,7 +2,6 @@ package layout
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 )
 
@@ -103,13 +102,12 @@ func missingParts(p *Problem, boards []BoardPlan) []Missing {
 	for i := range p.Bill {
 		part := &p.Bill[i]
 		if n := part.Quantity - made[part.Name]; n > 0 && part.Set == "" {
-			missing = append(missing, Missing{Part: part.Name, Quantity: n, Why: p.whyShort(part, boards)})
+			missing = append(missing, Missing{Part: part.Name, Quantity: n, Why: p.whyMissing(part, n, boards)})
 		}
 	}
 	for _, set := range p.Sets() {
 		if n := set.Slices - p.slicesMade(set, strips); n > 0 {
-			why := p.whyShort(&p.Bill[set.Rows[0]], boards)
-			missing = append(missing, Missing{Part: set.Name, Quantity: n, Why: why})
+			missing = append(missing, Missing{Part: set.Name, Quantity: n, Why: p.whyNoSlices(set, n, boards)})
 		}
 	}
 	return missing
@@ -132,22 +130,6 @@ func countPieces(boards []BoardPlan) (made map[string]int, strips map[string]map
 		}
 	}
 	return made, strips
-}
-
-// whyShort says in a few words what keeps a part from being made.
-func (p *Problem) whyShort(part *Part, used []BoardPlan) string {
-	allowed := slices.ContainsFunc(p.Stock, func(b Board) bool { return p.Allows(part, &b) })
-	if !allowed {
-		return "no board on the rack may give it"
-	}
-	free := slices.ContainsFunc(p.Stock, func(b Board) bool {
-		cut := slices.ContainsFunc(used, func(u BoardPlan) bool { return u.Board == b.Mark })
-		return p.Allows(part, &b) && !cut
-	})
-	if free {
-		return "no room found in the boards that are left"
-	}
-	return "every board that may give it is cut"
 }
 
 // totals are the cost and the yield of what is cut.

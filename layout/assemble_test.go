@@ -47,8 +47,8 @@ func TestAssembleSaysWhatIsMissing(t *testing.T) {
 		Length: Millimetre, Width: Millimetre, Thickness: Millimetre,
 	})
 	want := []Missing{
-		{"rail", 2, "no room found in the boards that are left"},
-		{"leg", 2, "no board on the rack may give it"},
+		{"rail", 2, "P2 could give one: a longer search may find how"},
+		{"leg", 2, "no elm in the stock"},
 	}
 	if diff := cmp.Diff(want, Assemble(p, cuts).Missing); diff != "" {
 		t.Error(diff)

@@ -3,7 +3,6 @@ package layout
 import (
 	"fmt"
 	"slices"
-	"strings"
 )
 
 // checkHeld complains of a part that no board could hold, whatever else is cut
@@ -30,7 +29,7 @@ func checkHeld(a about, p *Problem, part *Part) {
 		b := left[slices.IndexFunc(left, fits)]
 		a.warn("", "", fmt.Sprintf("%sonly a board that takes no part, %s (%s), could hold it", name, b.Mark, b.Source))
 	case len(taken)+len(left) == 0:
-		a.fault("", "", name+"from and not_from leave no board that could give it")
+		a.fault("", "", name+noBoardMarked)
 	default:
 		a.fault("", "", name+whyNotHeld(p.Shop, part, append(taken, left...)))
 	}
@@ -119,7 +118,7 @@ func whyNotHeld(s *Shop, part *Part, boards []*Board) string {
 		fits = append(fits, newFit(s, part, b))
 	}
 	say := func(l Length) string { return l.Format(s.Units, s.Fraction) }
-	species := strings.Join(part.Species, " or ")
+	species := part.woods()
 	thick, best := passing(fits, func(f fit) Length { return f.available - f.thickness })
 	if len(thick) == 0 {
 		return fmt.Sprintf("needs %s thick; the thickest %s, %s, finishes to %s",

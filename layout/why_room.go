@@ -1,0 +1,90 @@
+package layout
+
+import "slices"
+
+// room is one board in which a place for a piece is sought, with nothing else cut
+// from it.
+type room struct {
+	shop   *Shop
+	board  *Board
+	within Span     // where its blank may lie
+	spoils [][]Rect // by the face to show: the defects that the grade does not carry, grown by their clearance
+	metal  []Rect   // grown by its clearance
+}
+
+func newRoom(s *Shop, b *Board, g Grade) *room {
+	r := &room{shop: s, board: b, within: Span{s.EndTrim, b.Length - s.EndTrim}}
+	for _, d := range b.Defects {
+		if d.Kind == Metal {
+			r.metal = append(r.metal, s.grown(d))
+		}
+	}
+	a, other := s.spoiling(b, g, FaceA), s.spoiling(b, g, FaceB)
+	r.spoils = [][]Rect{a}
+	if !slices.Equal(a, other) {
+		r.spoils = append(r.spoils, other)
+	}
+	return r
+}
+
+// grown is the rectangle of a defect with its clearance.
+func (s *Shop) grown(d Defect) Rect {
+	c := s.Clearance[d.Kind]
+	return d.Rect.Grow(c.Along, c.Across)
+}
+
+// spoiling lists the defects of a board that a piece of a grade may not meet when
+// it shows a face, grown by their clearance.
+func (s *Shop) spoiling(b *Board, g Grade, show Face) []Rect {
+	back := FaceA + FaceB - show
+	var list []Rect
+	for _, d := range b.Defects {
+		if d.On(show) && !slices.Contains(g.Show, d.Kind) || d.On(back) && !slices.Contains(g.Back, d.Kind) {
+			list = append(list, s.grown(d))
+		}
+	}
+	return list
+}
+
+// holds reports whether the board could give a piece that lies so. Whoever says
+// yes has found a place for it and its blank; see tryout for where it looks.
+func (r *room) holds(l lie) bool {
+	for _, cut := range r.roughRips() {
+		for _, bad := range r.spoils {
+			if r.newTryout(l, cut, bad).succeeds() {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// roughRip says at which edges a blank is ripped before it is trued.
+type roughRip struct{ near, far bool }
+
+// roughRips lists the ways that can help: a narrower blank only helps against cup
+// and twist, narrow machines and metal.
+func (r *room) roughRips() []roughRip {
+	if r.board.Cup == 0 && r.board.Twist == 0 && r.shop.MachineWidth() == 0 && len(r.metal) == 0 {
+		return []roughRip{{}}
+	}
+	return []roughRip{{}, {far: true}, {near: true}, {near: true, far: true}}
+}
+
+// blankLength is the length of the shortest blank that gives a piece, and whether
+// the machines take it.
+func (r *room) blankLength(l lie, cut roughRip) (length Length, ok bool) {
+	s, b := r.shop, r.board
+	length = max(l.length+2*r.endLoss(), s.MinRipLength)
+	machined := b.Faces == FacesRough || b.Edges != EdgesBoth || cut.near || cut.far || l.thick < b.Thickness
+	if !machined {
+		return length, true
+	}
+	length = max(length, s.MinBlank)
+	return length, s.MaxBlank == 0 || length <= s.MaxBlank
+}
+
+// endLoss is how far a piece stays from the ends of its blank.
+func (r *room) endLoss() Length {
+	return max(r.shop.LossesOf(r.board, r.board.Frame()).End, r.shop.Snipe)
+}

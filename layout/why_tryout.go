@@ -1,0 +1,117 @@
+package layout
+
+// tryout seeks a place for a piece and its blank in a room, with the blank as
+// short as it may be. Both can be pushed along the board and across it until
+// something stops them, so it looks only where the piece, its blank or a kerf
+// beside that touches a trim, an edge, a defect or metal.
+type tryout struct {
+	*room
+	piece      lie
+	cut        roughRip
+	length     Length // of the blank; not above 0 where none will do
+	end        Length // from an end of the blank to the piece, at least
+	shift      Length
+	bad, metal []Rect // as the blank meets them
+}
+
+func (r *room) newTryout(l lie, cut roughRip, bad []Rect) *tryout {
+	t := &tryout{room: r, piece: l, cut: cut, end: r.endLoss()}
+	length, ok := r.blankLength(l, cut)
+	if !ok || length > r.within.Len() {
+		return t
+	}
+	t.length, t.shift = length, r.board.Shift(length)
+	t.bad, t.metal = shifted(bad, t.shift), shifted(r.metal, t.shift)
+	return t
+}
+
+// shifted are marked rectangles as they may lie in a crooked blank.
+func shifted(rects []Rect, s Length) []Rect {
+	var moved []Rect
+	for _, r := range rects {
+		r.Y2 += s
+		moved = append(moved, r)
+	}
+	return moved
+}
+
+func (t *tryout) succeeds() bool {
+	if t.length <= 0 {
+		return false
+	}
+	for _, start := range t.starts() {
+		for _, x := range t.alongs(start) {
+			for _, y := range t.acrosses(x) {
+				if t.fits(start, x, y) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+// starts are the places of the blank's end at the butt.
+func (t *tryout) starts() []Length {
+	kerf, slack := t.shop.CrosscutKerf, t.length-t.piece.length-2*t.end
+	list := []Length{t.within.Lo, t.within.Hi - t.length}
+	for _, o := range t.bad {
+		list = append(list, o.X2-t.end-slack, o.X1-t.piece.length-t.end)
+	}
+	for _, m := range t.metal {
+		list = append(list, m.X1-t.length-kerf, m.X1-t.length, m.X1, m.X2, m.X2+kerf)
+	}
+	return between(list, t.within.Lo, t.within.Hi-t.length)
+}
+
+// alongs are the places of the piece along its blank.
+func (t *tryout) alongs(start Length) []Length {
+	lo, hi := start+t.end, start+t.length-t.end-t.piece.length
+	if lo == hi {
+		return []Length{lo}
+	}
+	list := []Length{lo, hi}
+	for _, o := range t.bad {
+		list = append(list, o.X2, o.X1-t.piece.length)
+	}
+	return between(list, lo, hi)
+}
+
+// acrosses are the places of the piece across the board.
+func (t *tryout) acrosses(x Length) []Length {
+	wide, beside := t.piece.wide(), t.piece.side+t.shop.EdgeJoint+t.shop.RoughRipKerf
+	lo, hi := t.reach(x)
+	list := []Length{lo, hi}
+	for _, o := range t.bad {
+		list = append(list, o.Y2, o.Y1-wide)
+	}
+	for _, m := range t.metal {
+		list = append(list, m.Y2+beside, m.Y1-beside-wide)
+	}
+	return between(list, lo, hi)
+}
+
+// reach is the least and the largest y at which the piece may begin, as far as
+// the edges are concerned.
+func (t *tryout) reach(x Length) (lo, hi Length) {
+	lost := t.shop.LossesOf(t.board, t.board.Frame())
+	if t.cut.near {
+		lost.Near = t.shop.EdgeJoint
+	}
+	if t.cut.far {
+		lost.Far = t.shop.EdgeJoint
+	}
+	far := min(t.board.FullWidth()-t.piece.side, t.board.FarMin(Span{x, x + t.piece.length}))
+	return t.shift + lost.Near + t.piece.side, far - lost.Far - t.piece.wide()
+}
+
+// between keeps the lengths from lo to hi.
+func between(list []Length, lo, hi Length) []Length {
+	var kept []Length
+	for _, l := range list {
+		if lo <= l && l <= hi {
+			kept = append(kept, l)
+		}
+	}
+	return kept
+}
