@@ -35,9 +35,15 @@ func emptyBench(w *wood, fine int, stop func() bool) *bench {
 }
 
 // topmost is the last position across at which a strip with parts could end, its
-// kerf included; lowest the first at which one could begin.
-func (w *wood) topmost() int { return w.y.down(w.board.FullWidth() - w.far + w.stripKerf) }
-func (w *wood) lowest() int  { return w.y.down(w.near) }
+// kerf included; lowest the first at which one could begin, where the wood does at
+// shift.
+func (w *wood) topmost(l lean) int {
+	return w.y.down(w.board.FullWidth() - w.far - l.by - l.beside() + w.behind(l))
+}
+
+func (w *wood) lowest(l lean, shift layout.Length) int {
+	return w.y.down(shift + w.near + l.beside())
+}
 
 // endOf is the furthest that a blank can reach along after which the next piece
 // may begin at position e.
@@ -51,4 +57,4 @@ func (w *wood) topOf(k int, kerf layout.Length) layout.Length { return w.y.last(
 
 // stackTop is the last position, with the kerf of a rip, of a stack in a strip
 // that ends at position k with its own kerf.
-func (w *wood) stackTop(k int) int { return w.y.down(w.topOf(k, w.stripKerf) + w.rip) }
+func (w *wood) stackTop(k int, l lean) int { return w.y.down(w.topOf(k, w.behind(l)) + l.kerf) }

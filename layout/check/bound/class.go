@@ -11,15 +11,16 @@ import (
 // higher and never wrong.
 const mostDefects = 64
 
-// class is the parts of one thickness and one length: what one length of a
-// strip may be ripped into.
+// class is the parts of one lane and one length: what one length of a strip may be
+// ripped into.
 type class struct {
-	thick, length layout.Length
-	advance       int  // positions from the start of a length to that of the next
-	again         bool // may be ripped again
-	pieces        []piece
-	zoneAt        []int32 // by position: where the length begins; -1 where it would leave the board
-	zones         []zone
+	lane    int // of the wood's
+	length  layout.Length
+	advance int  // positions from the start of a length to that of the next
+	again   bool // may be ripped again
+	pieces  []piece
+	zoneAt  []int32 // by position: where the length begins; -1 where it would leave the board
+	zones   []zone
 	// Of a board that tapers, by position: how far across parts may reach in a
 	// length that begins there, and how far an offcut may.
 	topAt, clipAt []int32
@@ -28,8 +29,12 @@ type class struct {
 // piece is a part as one board sees it.
 type piece struct {
 	width   layout.Length
-	advance int // positions from the start of a piece to that of the next beside it
-	price   value
+	advance int   // positions from the start of a piece to that of the next beside it
+	price   value // of all its layers
+	// A foreign piece leans otherwise than the strip: it is none by itself, and loses
+	// so many positions before the first and behind the last of its kind.
+	foreign     bool
+	entry, exit int
 	// blockA and blockB are the defects that it may not carry when face A, or
 	// face B, is its show face.
 	blockA, blockB uint64
@@ -47,19 +52,22 @@ type zone struct {
 // whichever face shows.
 func (p *piece) blocked(hit uint64) bool { return p.blockA&hit != 0 && p.blockB&hit != 0 }
 
-// gives reports whether a part has a price and the board can give it by species,
-// marks and thickness.
-func gives(p *layout.Problem, part *layout.Part, b *layout.Board, prices map[string]layout.Money) bool {
-	return prices[part.Name] > 0 && p.Allows(part, b) && part.CutThickness(p.Shop) <= p.Shop.Available(b)
-}
-
-// setClasses gathers the parts that the board can give.
+// setClasses gathers the parts that the board can give. A strip that is ripped again
+// may hold parts that lean otherwise than itself.
 func (w *wood) setClasses(p *layout.Problem, prices map[string]layout.Money) {
-	for i := range p.Bill {
-		part := &p.Bill[i]
-		if gives(p, part, w.board, prices) {
-			c := w.classOf(part.CutThickness(w.shop), part.CutLength(w.shop))
-			c.pieces = append(c.pieces, w.newPiece(part, value(prices[part.Name])*cash))
+	ways := w.ways(p, prices)
+	w.setBrief(ways)
+	w.setDefects()
+	for i := range ways {
+		w.addWay(w.laneOf(&ways[i]), &ways[i], value(prices[ways[i].part.Name])*cash)
+	}
+	for lane := range w.lanes {
+		for i := range ways {
+			v := &ways[i]
+			if l := &w.lanes[lane]; v.thickness == l.thick && v.lean != l.lean && w.ripsAgain(v.length) {
+				l.longest, l.topKerf = max(l.longest, v.longest), max(l.topKerf, v.lean.kerf)
+				w.addWay(lane, v, value(prices[v.part.Name])*cash)
+			}
 		}
 	}
 	for i := range w.classes {
@@ -68,24 +76,41 @@ func (w *wood) setClasses(p *layout.Problem, prices map[string]layout.Money) {
 	}
 }
 
-func (w *wood) classOf(thick, length layout.Length) *class {
+func (w *wood) addWay(lane int, v *way, price value) {
+	c := w.classOf(lane, v.length)
+	c.pieces = append(c.pieces, w.newPiece(w.lanes[lane].lean, v, price))
+}
+
+func (w *wood) classOf(lane int, length layout.Length) *class {
 	for i := range w.classes {
-		if c := &w.classes[i]; c.thick == thick && c.length == length {
+		if c := &w.classes[i]; c.lane == lane && c.length == length {
 			return c
 		}
 	}
 	w.classes = append(w.classes, class{
-		thick: thick, length: length,
+		lane: lane, length: length,
 		advance: w.x.down(length + w.crosscut),
-		again:   w.shop.RipAgain && length >= w.shop.MinRipLength,
+		again:   w.ripsAgain(length),
 	})
 	return &w.classes[len(w.classes)-1]
 }
 
-func (w *wood) newPiece(part *layout.Part, price value) piece {
-	width := part.CutWidth(w.shop)
-	p := piece{width: width, advance: w.y.down(width + w.rip), price: price}
-	grade := w.shop.Grades[part.Grade]
+func (w *wood) ripsAgain(length layout.Length) bool {
+	return w.shop.RipAgain && length >= w.shop.MinRipLength
+}
+
+// newPiece makes a part ready for strips of a lean. In a square strip those that lean
+// lose a kerf beside the wedge and the wedge; in others nothing is reckoned but what
+// the strip loses.
+func (w *wood) newPiece(in lean, v *way, price value) piece {
+	p := piece{
+		width: v.width, advance: w.y.down(v.width + v.lean.kerf),
+		price: price * value(v.layers), foreign: v.lean != in,
+	}
+	if p.foreign && in.by == 0 {
+		p.entry, p.exit = w.y.down(v.lean.kerf), w.y.down(v.lean.by)
+	}
+	grade := w.shop.Grades[v.part.Grade]
 	for i, d := range w.defects {
 		show := d.Kind != layout.Metal && slices.Contains(grade.Show, d.Kind)
 		back := d.Kind != layout.Metal && slices.Contains(grade.Back, d.Kind)
@@ -98,7 +123,7 @@ func (w *wood) newPiece(part *layout.Part, price value) piece {
 	}
 	p.hitAt = make([]uint64, w.ny+1)
 	for j := range p.hitAt {
-		p.hitAt[j] = w.hits(func(r layout.Rect) layout.Span { return r.Across() }, w.y, j, width)
+		p.hitAt[j] = w.hits(func(r layout.Rect) layout.Span { return r.Across() }, w.y, j, v.width+v.lean.by)
 	}
 	return p
 }

@@ -75,13 +75,14 @@ func (b *bench) along(from, to span) value {
 	if longest < b.shop.MinRipLength {
 		return best
 	}
-	return max(best, b.blank(blankAt{a1, e2, b.clip(from, to)}))
+	short := b.briefest(shortest)
+	return max(best, b.blank(blankAt{a1, e2, b.clip(from, to), b.shift(short), b.lasting(short)}))
 }
 
 // machines reports whether some blank between two lengths can be trued. Of a
 // planed board with both edges straight one may not need to be.
 func (b *bench) machines(longest, shortest layout.Length) bool {
-	if b.board.Faces == layout.FacesPlaned && b.board.Edges == layout.EdgesBoth {
+	if !b.machined() {
 		return longest > 0
 	}
 	return longest > 0 && longest >= b.shop.MinBlank && (b.shop.MaxBlank == 0 || shortest <= b.shop.MaxBlank)
@@ -92,7 +93,7 @@ func (b *bench) machines(longest, shortest layout.Length) bool {
 func (b *bench) wholeOffcut(from, to span) value {
 	return b.offcut(layout.Rect{
 		X1: b.x.at(from.lo), X2: min(b.x.last(to.hi)-b.crosscut, b.board.Length),
-		Y1: 0, Y2: b.clip(from, to),
+		Y1: b.shift(max(b.shop.MinOffcutLength, b.x.at(to.lo)-b.crosscut-b.x.last(from.hi))), Y2: b.clip(from, to),
 	})
 }
 
@@ -128,7 +129,7 @@ func (b *bench) widestOf(c *class, from span) value {
 		}
 		hit := c.zones[c.zoneAt[i]].hit
 		for k := range c.pieces {
-			if p := &c.pieces[k]; p.width == b.board.FullWidth() && !p.blocked(hit&p.hitAt[0]) {
+			if p := &c.pieces[k]; p.width == b.board.FullWidth() && !p.foreign && !p.blocked(hit&p.hitAt[0]) {
 				best = max(best, p.price)
 			}
 		}

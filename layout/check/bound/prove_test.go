@@ -150,8 +150,6 @@ func TestProveFails(t *testing.T) {
 		t.Errorf("stopped: %v", err)
 	}
 	for name, alter := range map[string]func(*layout.Plan){
-		"jointer width": func(p *layout.Plan) { p.Problem.Shop.JointerWidth = 500 * mm },
-		"crook":         func(p *layout.Plan) { p.Problem.Stock[1].Crook = mm },
 		"sliver": func(p *layout.Plan) {
 			p.Problem.Shop.OffcutCredit, p.Problem.Shop.MinOffcutWidth, p.Problem.Shop.RoughRipKerf = 1, 0, 0
 		},

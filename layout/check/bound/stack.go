@@ -1,6 +1,10 @@
 package bound
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // stackAt says whose stack: of class c, from position j across, in zone z.
 type stackAt struct{ c, z, j int }
@@ -29,13 +33,17 @@ func (b *bench) stackOf(c, z, j int) *stack {
 
 // newStack fills a stack by
 //
-//	most[k] = max(most[k-1], most[k - advance] + price, keep[k - least] + worth below k)
+//	most[k] = max(most[k-1], most[k - advance] + price, keep[k - least] + worth below k,
+//	              lean[k - exit])
+//	lean[k] = max(lean[k-1], lean[k - advance] + price, most[k - entry - advance] + price)
 //
-// in which the last is an offcut that ends at k.
+// in which the third is an offcut that ends at k, and lean is for pieces that lean
+// otherwise than the strip.
 func (b *bench) newStack(c *class, z *zone, j int) *stack {
 	n := b.y.down(b.board.FullWidth()-b.far+b.rip) - j
 	s := &stack{make([]value, n+1), make([]value, n+1)}
 	least, keeps := b.keepsLength(c)
+	lean, exit := c.leaning(n + 1)
 	for k := range s.most {
 		if k > 0 {
 			s.most[k] = max(s.most[k], s.most[k-1])
@@ -43,18 +51,48 @@ func (b *bench) newStack(c *class, z *zone, j int) *stack {
 		if keeps && k >= least {
 			s.most[k] = max(s.most[k], s.keep[k-least]+b.worthTo(c, z, j+k))
 		}
+		if lean != nil && k > 0 {
+			lean[k] = max(lean[k], lean[k-1])
+		}
+		if lean != nil && k >= exit {
+			s.most[k] = max(s.most[k], lean[k-exit])
+		}
 		s.keep[k] = s.most[k] - b.worthFrom(c, z, j+k)
 		if k > 0 {
 			s.keep[k] = max(s.keep[k], s.keep[k-1])
 		}
 		for i := range c.pieces {
 			p := &c.pieces[i]
-			if to := k + p.advance; to <= n && !p.blocked(z.hit&p.hitAt[j+k]) {
+			to := k + p.advance
+			if to > n || p.blocked(z.hit&p.hitAt[j+k]) {
+				continue
+			}
+			if p.entry == 0 {
 				s.most[to] = max(s.most[to], s.most[k]+p.price)
+				continue
+			}
+			lean[to] = max(lean[to], lean[k]+p.price)
+			if k >= p.entry {
+				lean[to] = max(lean[to], s.most[k-p.entry]+p.price)
 			}
 		}
 	}
 	return s
+}
+
+// leaning is the values lean at the start, nil where no piece of the class needs them,
+// and the least that is lost behind such pieces.
+func (c *class) leaning(n int) (lean []value, exit int) {
+	exit = n
+	for i := range c.pieces {
+		if p := &c.pieces[i]; p.entry > 0 {
+			exit = min(exit, p.exit)
+		}
+	}
+	if exit == n {
+		return nil, n
+	}
+	return slices.Repeat([]value{nothing}, n), exit
 }
 
 // keepsLength reports whether offcuts of the last rip of class c can be kept,
@@ -164,7 +202,7 @@ func (b *bench) alone(s *strip, c *class, hit uint64, top int) value {
 	var best value
 	for i := range c.pieces {
 		p := &c.pieces[i]
-		if p.width != s.at.width || p.price <= best {
+		if p.width != s.at.width || p.foreign || p.price <= best {
 			continue
 		}
 		for j := s.at.j; j <= s.at.last && j+p.advance <= top; j++ {
@@ -177,15 +215,20 @@ func (b *bench) alone(s *strip, c *class, hit uint64, top int) value {
 	return best
 }
 
-// widthsAlone lists the widths of parts that are not ripped again.
-func (w *wood) widthsAlone() []layout.Length {
-	var widths []layout.Length
+// alone is the width of parts that are not ripped again, in strips of a lean.
+type alone struct {
+	lean  lean
+	width layout.Length
+}
+
+func (w *wood) listAlones() []alone {
+	var list []alone
 	for _, c := range w.classes {
 		for _, p := range c.pieces {
-			if !c.again {
-				widths = append(widths, p.width)
+			if own := (alone{w.lanes[c.lane].lean, p.width}); !c.again && !slices.Contains(list, own) {
+				list = append(list, own)
 			}
 		}
 	}
-	return sorted(widths)
+	return list
 }

@@ -8,10 +8,12 @@ import (
 
 // stripAt says which strip: in a blank that begins at position a along, from
 // position j across to k, its kerf included. Where width is not 0 the strip is
-// just so wide and begins at one of the positions j to last.
+// just so wide and begins at one of the positions j to last. It has a lean, and parts
+// of those lanes that last in its blank.
 type stripAt struct {
-	a, j, last, k int
-	width         layout.Length
+	a, j, last, k  int
+	width, lasting layout.Length
+	lean           lean
 }
 
 // strip is the most that the lengths of one strip are worth together, by how
@@ -45,7 +47,7 @@ func (b *bench) stripOf(at stripAt, e int) *strip {
 		return b.plain.stripOf(at, e)
 	}
 	if b.plain == b {
-		s.at, e = stripAt{0, 0, at.last - at.j, at.k - at.j, at.width}, e-at.a
+		s.at, e = stripAt{0, 0, at.last - at.j, at.k - at.j, at.width, at.lasting, at.lean}, e-at.a
 	}
 	s.first = s.at.a + b.x.down(b.end)
 	n := max(0, min(e, b.nx)-s.first)
@@ -61,13 +63,13 @@ func (b *bench) stripOf(at stripAt, e int) *strip {
 }
 
 func (b *bench) setMeets(s *strip) {
-	y1, y2 := b.y.at(s.at.j), b.topOf(s.at.k, b.stripKerf)
+	y1, y2 := b.y.at(s.at.j), b.topOf(s.at.k, b.behind(s.at.lean))
 	for i, d := range b.grown {
-		if d.Y1 < y2 && d.Y2 > y1 && d.X2 > b.x.at(s.at.a) {
+		if d.Y1 < y2+s.at.lean.by && d.Y2 > y1 && d.X2 > b.x.at(s.at.a) {
 			s.meets |= 1 << i
 		}
 	}
-	s.slants = b.tapers() && y2 > min(b.board.Width, b.board.TipWidth)-b.far
+	s.slants = b.tapers() && y2+s.at.lean.by > min(b.board.Width, b.board.TipWidth)-b.far
 	s.height = min(y2, b.board.FullWidth()-b.far) - y1
 }
 
@@ -75,10 +77,10 @@ func (b *bench) setMeets(s *strip) {
 // thickness by itself.
 func (b *bench) fill(s *strip, n int) {
 	b.setCells(s)
-	s.stackTop = b.stackTop(s.at.k)
+	s.stackTop = b.stackTop(s.at.k, s.at.lean)
 	s.most, s.keep = make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
 	b.setWorth(s)
-	for _, classes := range b.thicknesses() {
+	for _, classes := range b.groups(s.at) {
 		b.fillOne(s, classes)
 	}
 	s.cells, s.stacks, s.lower, s.upper = nil, nil, nil, nil // a strip that is filled needs them no more
@@ -101,23 +103,6 @@ func (b *bench) setSlab(s *strip) {
 		far := max(b.reach(b.x.at(i)), b.reach(b.x.at(i+1)))
 		s.slab[i+1] = s.slab[i] + int64(b.x.unit)*(up(min(s.height, max(0, far-y1)))+1)
 	}
-}
-
-// thicknesses groups the classes by thickness; without any there is one empty
-// group, for offcuts alone.
-func (b *bench) thicknesses() [][]int {
-	var groups [][]int
-next:
-	for c := range b.classes {
-		for g := range groups {
-			if b.classes[groups[g][0]].thick == b.classes[c].thick {
-				groups[g] = append(groups[g], c)
-				continue next
-			}
-		}
-		groups = append(groups, []int{c})
-	}
-	return groups
 }
 
 // fillOne fills the strip with lengths of the classes, by

@@ -32,8 +32,11 @@ type wood struct {
 
 	defects []layout.Defect // those that are reckoned with
 	grown   []layout.Rect   // the same, with their clearance
+	lanes   []lane
 	classes []class
-	alones  []layout.Length // widths of parts that are not ripped again
+	brief   layout.Length // the shortest blank that holds a part
+	alones  []alone
+	bevels  []lean // of strips, the square first
 	worth   worth
 	unsound [][]int64 // by position across, along: area of defects below; nil where none counts
 }
@@ -47,11 +50,9 @@ func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money
 	s := p.Shop
 	fine = grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}
 	var along, across []layout.Length
-	for i := range p.Bill {
-		if part := &p.Bill[i]; gives(p, part, b, prices) {
-			along = append(along, part.CutLength(s)+s.CrosscutKerf)
-			across = append(across, part.CutWidth(s)+s.RipKerf)
-		}
+	for _, v := range bareWood(s, b, fine).ways(p, prices) {
+		along = append(along, v.length+s.CrosscutKerf)
+		across = append(across, v.width+v.lean.kerf)
 	}
 	return grids{
 		fine.x.coarser(along, s.MinOffcutLength+s.CrosscutKerf),
@@ -67,9 +68,8 @@ func newWood(p *layout.Problem, b *layout.Board, g grids, prices map[string]layo
 	if w.worth, err = newWorth(p.Shop, b); err != nil {
 		return nil, fmt.Errorf("board %q: %w", b.Mark, err)
 	}
-	w.setDefects()
 	w.setClasses(p, prices)
-	w.alones = w.widthsAlone()
+	w.bevels, w.alones = w.leans(), w.listAlones()
 	return w, w.checkSizes()
 }
 
@@ -78,7 +78,7 @@ func bareWood(s *layout.Shop, b *layout.Board, g grids) *wood {
 	w := &wood{
 		shop: s, board: b, crosscut: s.CrosscutKerf, rip: s.RipKerf, grids: g}
 	w.stripKerf, w.restKerf = min(s.RipKerf, s.RoughRipKerf+s.EdgeJoint), min(s.RipKerf, s.RoughRipKerf)
-	if b.Edges == layout.EdgesRough {
+	if b.Edges == layout.EdgesRough || b.Crook > 0 {
 		w.near, w.end = s.EdgeJoint, s.EndSquare
 	}
 	if b.Edges != layout.EdgesBoth {
@@ -98,7 +98,7 @@ func (w *wood) cleared() *wood {
 	c.board, c.defects, c.grown, c.unsound = &board, nil, nil, nil
 	c.classes = make([]class, len(w.classes))
 	for i, from := range w.classes {
-		c.classes[i] = class{thick: from.thick, length: from.length, advance: from.advance, again: from.again}
+		c.classes[i] = class{lane: from.lane, length: from.length, advance: from.advance, again: from.again}
 		for _, q := range from.pieces {
 			q.blockA, q.blockB, q.hitAt = 0, 0, make([]uint64, w.ny+1)
 			c.classes[i].pieces = append(c.classes[i].pieces, q)
@@ -108,11 +108,15 @@ func (w *wood) cleared() *wood {
 	return &c
 }
 
+// setDefects takes the defects for as far across as they reach in the shortest blank.
 func (w *wood) setDefects() {
 	w.defects = w.board.Defects[:min(len(w.board.Defects), mostDefects)]
+	shift := w.shift(w.brief)
 	for _, d := range w.defects {
 		c := w.shop.Clearance[d.Kind]
-		w.grown = append(w.grown, d.Rect.Grow(c.Along, c.Across))
+		grown := d.Rect.Grow(c.Along, c.Across)
+		grown.Y2 += shift
+		w.grown = append(w.grown, grown)
 	}
 	if w.worth.rate > 0 && len(w.board.Defects) > 0 {
 		w.setUnsound()

@@ -62,7 +62,7 @@ func (w *wood) setReach(c *class) {
 	c.topAt, c.clipAt = make([]int32, w.nx+1), make([]int32, w.nx+1)
 	for i := range c.topAt {
 		far := w.narrow(span{i, i}, c.length)
-		c.topAt[i] = int32(w.y.down(far - w.far + w.rip))
+		c.topAt[i] = int32(w.y.down(far - w.far + w.lanes[c.lane].topKerf))
 		c.clipAt[i] = int32(w.y.down(far + w.rip))
 	}
 }

@@ -31,7 +31,7 @@ func prices(p *layout.Problem, rng *rand.Rand) ([]ceiling.Value, []column.Value)
 func TestNoColumnIsAboveTheCeiling(t *testing.T) {
 	var quick column.Bench
 	var bench ceiling.Bench
-	for seed := range int64(30) {
+	for seed := range int64(16) {
 		rng := rand.New(rand.NewSource(seed))
 		p := jobs.Varied(jobs.Size{Boards: 4, Kinds: 7, Pieces: 30}, seed)
 		if seed%2 == 1 {

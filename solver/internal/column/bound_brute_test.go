@@ -100,3 +100,27 @@ func relaxesNothing(p *layout.Problem) bool {
 	return s.OffcutCredit == 0 && b.Width == b.TipWidth && s.RoughRipKerf >= s.RipKerf &&
 		b.Faces == layout.FacesRough
 }
+
+// TestBoundKnowsWarpAndWays does the same for boards that are not flat, machines that
+// are narrow, parts on edge, in layers and at a bevel.
+func TestBoundKnowsWarpAndWays(t *testing.T) {
+	for _, kind := range tinyKinds[1:] {
+		t.Run(kind.name, func(t *testing.T) {
+			t.Parallel()
+			for seed := range int64(80) {
+				p, price := kind.make(seed)
+				holdBoundOf(t, fmt.Sprint(kind.name, " ", seed), p, dear(price))
+			}
+		})
+	}
+}
+
+func holdBoundOf(t *testing.T, name string, p *layout.Problem, price []Value) {
+	t.Helper()
+	b := &p.Stock[0]
+	best := newBrute(p, b, price, nil).best()[counts{}]
+	over := max(0, best-FromMoney(b.Cost))
+	if got := -FromMoney(proven(t, p, price)); got+4 < over {
+		t.Errorf("%s: the best column is worth %d beyond its board, the proof allows %d", name, over, got)
+	}
+}
