@@ -45,7 +45,7 @@ func (s *search) newSets() *sets {
 	}
 	var boards [][]int
 	for _, g := range groups {
-		for _, former := range append(boards, nil) {
+		for _, former := range append(slices.Clone(boards), nil) {
 			for k := range g {
 				boards = append(boards, append(slices.Clone(former), g[:k+1]...))
 			}

@@ -71,7 +71,7 @@ func (s *search) holders(row int, rng *rand.Rand) []int {
 	part := &s.p.Bill[row]
 	could := slices.DeleteFunc(slices.Clone(s.usable), func(b int) bool {
 		board := &s.p.Stock[b]
-		return !s.p.Allows(part, board) || !s.p.CouldHold(part, board)
+		return !mayGive(s.p, part, board)
 	})
 	boards := some(could, shortBoards, rng)
 	slices.Sort(boards)

@@ -154,9 +154,15 @@ func (w *Board) setGrids(ways []way) {
 	for i := range ways {
 		along = append(along, ways[i].length+w.shop.CrosscutKerf)
 		across = append(across, ways[i].width+ways[i].lean.kerf)
+		// A strip beside a rough rip may take less, but must take some position.
+		across = append(across, ways[i].width+min(ways[i].lean.kerf, w.stripKerf))
 	}
-	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, along)
-	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, across)
+	leastAlong, leastAcross := w.wood.Length, w.wood.FullWidth()
+	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
+		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
+	}
+	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along)
+	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, leastAcross, across)
 }
 
 // setMarks takes the defects for as far across as they reach in the shortest blank.

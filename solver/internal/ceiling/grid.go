@@ -15,13 +15,14 @@ const (
 )
 
 // newGrid chooses the unit: a mark of the shop's rule, as large as divides all
-// sizes, and larger where the board would have more than most positions.
-func newGrid(size layout.Length, u layout.Unit, most int, sizes []layout.Length) grid {
+// sizes and no larger than least, and larger where the board would have more than
+// most positions.
+func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, sizes []layout.Length) grid {
 	unit := layout.Inch / 64
 	if u == layout.Millimetres {
 		unit = layout.Millimetre / 2
 	}
-	for divides(2*unit, sizes) && unit < size {
+	for divides(2*unit, sizes) && unit < size && 2*unit <= least {
 		unit *= 2
 	}
 	for size/unit > layout.Length(most) {
