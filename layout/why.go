@@ -54,7 +54,7 @@ func (q *query) why(lack *Volume, used []BoardPlan) (why string, could bool) {
 		return q.whyNotFound(r.board, lack, left), true
 	}
 	switch {
-	case q.first(all) == nil:
+	case len(left) == len(all) || q.first(all) == nil:
 		return q.whyNone(all, left, "") + q.standby(), false
 	case len(left) == 0:
 		return "stock used up: " + q.shop.sayShort(lack) + q.standby(), false

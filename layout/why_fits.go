@@ -12,8 +12,8 @@ func (t *tryout) fits(start, x, y Length) bool {
 	piece := Rect{x, x + t.piece.length, y, y + t.piece.wide()}
 	usable := t.shop.Usable(t.board, blank).Grow(0, -t.piece.side)
 	far := t.board.FarMin(piece.Along()) - t.shop.LossesOf(t.board, blank).Far
-	return usable.Contains(piece) && piece.Y2 <= far && t.machinesTake(blank) &&
-		!meets(t.bad, piece) && !t.hitsMetal(blank)
+	return usable.Contains(piece) && piece.Y2 <= far && !meets(t.bad, piece) &&
+		(len(t.metal) == 0 || !t.hitsMetal(blank)) && t.machinesTake(blank, t.piece)
 }
 
 // blank is the rectangle that is trued: as wide as the board, or where it is ripped
@@ -28,11 +28,6 @@ func (t *tryout) blank(start, y Length) Rect {
 		blank.Y2 = y + t.piece.wide() + beside
 	}
 	return blank
-}
-
-func (t *tryout) machinesTake(blank Rect) bool {
-	most := t.shop.MachineWidth()
-	return (most == 0 || t.board.WoodWidth(blank) <= most) && t.shop.AvailableIn(t.board, blank) >= t.piece.thick
 }
 
 // hitsMetal reports whether the knives, or a blade beside the blank, meet metal.

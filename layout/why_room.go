@@ -49,7 +49,7 @@ func (s *Shop) spoiling(b *Board, g Grade, show Face) []Rect {
 // holds reports whether the board could give a piece that lies so. Whoever says
 // yes has found a place for it and its blank; see tryout for where it looks.
 func (r *room) holds(l lie) bool {
-	for _, cut := range r.roughRips() {
+	for _, cut := range r.roughRips(l) {
 		for _, bad := range r.spoils {
 			if r.newTryout(l, cut, bad).succeeds() {
 				return true
@@ -62,13 +62,28 @@ func (r *room) holds(l lie) bool {
 // roughRip says at which edges a blank is ripped before it is trued.
 type roughRip struct{ near, far bool }
 
-// roughRips lists the ways that can help: a narrower blank only helps against cup
-// and twist, narrow machines and metal.
-func (r *room) roughRips() []roughRip {
-	if r.board.Cup == 0 && r.board.Twist == 0 && r.shop.MachineWidth() == 0 && len(r.metal) == 0 {
+// roughRips lists the ways that can help a piece in: a narrower blank only helps
+// where metal lies beside it, or where the machines do not take the whole width or
+// would leave too little of its thickness.
+func (r *room) roughRips(l lie) []roughRip {
+	length, _ := r.blankLength(l, roughRip{})
+	whole := r.board.Frame() // at the wider end
+	if r.board.TipWidth > r.board.Width {
+		whole.X1 = max(0, whole.X2-length)
+	} else {
+		whole.X2 = min(whole.X2, length)
+	}
+	if len(r.metal) == 0 && r.machinesTake(whole, l) {
 		return []roughRip{{}}
 	}
 	return []roughRip{{}, {far: true}, {near: true}, {near: true, far: true}}
+}
+
+// machinesTake reports whether a blank is narrow enough for the machines, and thick
+// enough for a piece when they have trued it.
+func (r *room) machinesTake(blank Rect, l lie) bool {
+	most := r.shop.MachineWidth()
+	return (most == 0 || r.board.WoodWidth(blank) <= most) && r.shop.AvailableIn(r.board, blank) >= l.thick
 }
 
 // blankLength is the length of the shortest blank that gives a piece, and whether

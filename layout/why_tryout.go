@@ -1,5 +1,7 @@
 package layout
 
+import "slices"
+
 // tryout seeks a place for a piece and its blank in a room, with the blank as
 // short as it may be. Both can be pushed along the board and across it until
 // something stops them, so it looks only where the piece, its blank or a kerf
@@ -27,6 +29,9 @@ func (r *room) newTryout(l lie, cut roughRip, bad []Rect) *tryout {
 
 // shifted are marked rectangles as they may lie in a crooked blank.
 func shifted(rects []Rect, s Length) []Rect {
+	if s == 0 {
+		return rects
+	}
 	var moved []Rect
 	for _, r := range rects {
 		r.Y2 += s
@@ -54,7 +59,7 @@ func (t *tryout) succeeds() bool {
 // starts are the places of the blank's end at the butt.
 func (t *tryout) starts() []Length {
 	kerf, slack := t.shop.CrosscutKerf, t.length-t.piece.length-2*t.end
-	list := []Length{t.within.Lo, t.within.Hi - t.length}
+	list := append(make([]Length, 0, 2+2*len(t.bad)+5*len(t.metal)), t.within.Lo, t.within.Hi-t.length)
 	for _, o := range t.bad {
 		list = append(list, o.X2-t.end-slack, o.X1-t.piece.length-t.end)
 	}
@@ -81,7 +86,7 @@ func (t *tryout) alongs(start Length) []Length {
 func (t *tryout) acrosses(x Length) []Length {
 	wide, beside := t.piece.wide(), t.piece.side+t.shop.EdgeJoint+t.shop.RoughRipKerf
 	lo, hi := t.reach(x)
-	list := []Length{lo, hi}
+	list := append(make([]Length, 0, 2+2*len(t.bad)+2*len(t.metal)), lo, hi)
 	for _, o := range t.bad {
 		list = append(list, o.Y2, o.Y1-wide)
 	}
@@ -107,11 +112,5 @@ func (t *tryout) reach(x Length) (lo, hi Length) {
 
 // between keeps the lengths from lo to hi.
 func between(list []Length, lo, hi Length) []Length {
-	var kept []Length
-	for _, l := range list {
-		if lo <= l && l <= hi {
-			kept = append(kept, l)
-		}
-	}
-	return kept
+	return slices.DeleteFunc(list, func(l Length) bool { return l < lo || hi < l })
 }
