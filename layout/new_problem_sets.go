@@ -33,7 +33,7 @@ func checkStrip(a about, p *Part) {
 }
 
 // checkSets checks what the rows of a glue-up must have in common, and that no part
-// is called as a set is: what is missing of a set is told by its name.
+// of no set is called as a set is: what is missing of a set is told by its name.
 func checkSets(cs *Complaints, bill []Part) {
 	first := map[string]*Part{}
 	for i := range bill {
@@ -50,7 +50,7 @@ func checkSets(cs *Complaints, bill []Part) {
 	}
 	for i := range bill {
 		for set := range first {
-			if strings.EqualFold(strings.TrimSpace(bill[i].Name), strings.TrimSpace(set)) {
+			if bill[i].Set == "" && strings.EqualFold(strings.TrimSpace(bill[i].Name), strings.TrimSpace(set)) {
 				about{cs, BillTable, i}.fault("part", bill[i].Name, "want a name that no set has")
 			}
 		}

@@ -78,8 +78,10 @@ type Totals struct {
 	Yield *float64
 	// Prices prove PriceBound: money per piece by part. Nil where none were
 	// worked out.
-	Prices     map[string]Money
-	PriceBound *Money
+	Prices map[string]Money
+	// StripPrices are prices, too, money per strip by row of a set and by its slices.
+	StripPrices map[string]map[int]Money
+	PriceBound  *Money
 }
 
 // Gap is (cost - bound) / cost, 0 when they are equal; ok is false without a

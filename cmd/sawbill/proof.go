@@ -25,7 +25,7 @@ func withBetterProof(plan, other *layout.Plan) *layout.Plan {
 		next.Totals.Bound = its.Bound
 	}
 	if prices {
-		next.Totals.Prices, next.Totals.PriceBound = its.Prices, its.PriceBound
+		next.Totals.Prices, next.Totals.StripPrices, next.Totals.PriceBound = its.Prices, its.StripPrices, its.PriceBound
 	}
 	return &next
 }

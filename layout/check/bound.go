@@ -24,11 +24,30 @@ func bound(j *job, note note) {
 		}
 	}
 	for _, name := range slices.Sorted(maps.Keys(t.Prices)) {
-		if j.part(name) == nil {
+		switch part := j.part(name); {
+		case part == nil:
 			note("", "", "prices name %q, which the bill does not ask for", name)
+		case part.Set != "":
+			note("", "", "the price of %s is for one piece; in a set there is one for each number of slices", name)
 		}
 		if t.Prices[name] < 0 {
 			note("", "", "the price of %s is negative: %v", name, t.Prices[name])
+		}
+	}
+	stripPrices(j, note)
+}
+
+// stripPrices are for rows of sets and not negative.
+func stripPrices(j *job, note note) {
+	prices := j.plan.Totals.StripPrices
+	for _, name := range slices.Sorted(maps.Keys(prices)) {
+		if part := j.part(name); part == nil || part.Set == "" {
+			note("", "", "prices of strips name %q, which is no row of a set", name)
+		}
+		for _, k := range slices.Sorted(maps.Keys(prices[name])) {
+			if m := prices[name][k]; m < 0 {
+				note("", "", "the price of %s with %d slices is negative: %v", name, k, m)
+			}
 		}
 	}
 }

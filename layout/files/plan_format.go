@@ -162,10 +162,10 @@ type missing1 struct {
 // totals1 carries the gap for readers that do not work it out; it follows from
 // cost and bound.
 type totals1 struct {
-	Cost       money            `json:"cost"`
-	Bound      *money           `json:"bound" absent:"none"`
-	Gap        *float64         `json:"gap" absent:"none"`
-	Prices     map[string]money `json:"prices,omitempty"`
-	PriceBound *money           `json:"price_bound,omitempty"`
-	Yield      *float64         `json:"yield" absent:"none"`
+	Cost       money             `json:"cost"`
+	Bound      *money            `json:"bound" absent:"none"`
+	Gap        *float64          `json:"gap" absent:"none"`
+	Prices     map[string]price1 `json:"prices,omitempty"`
+	PriceBound *money            `json:"price_bound,omitempty"`
+	Yield      *float64          `json:"yield" absent:"none"`
 }

@@ -143,9 +143,7 @@ func fromTotals1(t totals1) layout.Totals {
 		Cost: layout.Money(t.Cost), Bound: (*layout.Money)(t.Bound), Yield: t.Yield,
 		PriceBound: (*layout.Money)(t.PriceBound),
 	}
-	if t.Prices != nil {
-		out.Prices = eachValue[string, string](t.Prices, func(m money) layout.Money { return layout.Money(m) })
-	}
+	setPrices(&out, t.Prices)
 	return out
 }
 

@@ -144,7 +144,7 @@ func toNode1(n *layout.Node) node1 {
 func toTotals1(t layout.Totals) totals1 {
 	out := totals1{
 		Cost: money(t.Cost), Bound: (*money)(t.Bound), Yield: t.Yield,
-		Prices: eachValue[string, string](t.Prices, toMoney), PriceBound: (*money)(t.PriceBound),
+		Prices: toPrices1(t), PriceBound: (*money)(t.PriceBound),
 	}
 	if gap, ok := t.Gap(); ok {
 		out.Gap = &gap
