@@ -94,7 +94,11 @@ func (w *wood) machined() bool {
 // longestOf is the longest blank that is thick enough for a part lying in a way, where
 // it is as narrow as may be, or somewhat more; negative where none is.
 func (w *wood) longestOf(v *way) layout.Length {
-	if v.width > w.board.FullWidth() {
+	across, most := v.width+v.lean.by+2*v.lean.beside(), w.board.FullWidth()-w.near-w.far
+	if m := w.shop.MachineWidth(); m > 0 {
+		most = min(most, m)
+	}
+	if across > most {
 		return -1
 	}
 	step := max(1, w.board.Length/2048)

@@ -220,15 +220,20 @@ func (c *cuts) workOut() bool {
 }
 
 // refine divides the cells in which the pieces of the best path start and end;
-// it reports false when none can be divided.
+// it reports false when none can be divided. What starts in the first cell starts at
+// the butt, unless it matters how short a blank may be.
 func (c *cuts) refine() bool {
 	var split []int
+	first := 1
+	if c.shortens() {
+		first = 0
+	}
 	c.steps(func(k, m int, kind stepKind) {
 		if kind == wasted {
 			return
 		}
 		for _, cell := range []int{m, k} {
-			if 0 < cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.b.w.x.unit {
+			if first <= cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.b.w.x.unit {
 				split = append(split, cell)
 			}
 		}
@@ -241,11 +246,14 @@ func (c *cuts) refine() bool {
 	return len(split) > 0
 }
 
+// shortens reports whether shorter blanks give more of the board than longer ones.
+func (c *cuts) shortens() bool { return !c.b.w.wood.Flat() || c.b.w.wood.Crook > 0 }
+
 // split divides a cell in two. What starts in its first half, and what ends with
 // its second, is what it was; of the rest it is known only that it is no more. Where
 // it matters how short a blank may be, that is all that is known of any.
 func (c *cuts) split(cell int) {
-	stays := c.b.w.wood.Flat() && c.b.w.wood.Crook == 0
+	stays := !c.shortens()
 	c.at = slices.Insert(c.at, cell+1, c.at[cell]+(c.next(cell)-c.at[cell])/2)
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
