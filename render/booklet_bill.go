@@ -26,11 +26,7 @@ func (b *booklet) bill(s *sheet) {
 		rows = append(rows, []string{p.Name, size, count, ticks(cut[p.Name], toCut[p.Name])})
 	}
 	s.table("Parts", cols, rows)
-	for _, m := range b.plan.Missing {
-		line := newBlock(s.types)
-		line.height = line.lines(fmt.Sprintf("%d of %s MISSING: %s", m.Quantity, m.Part, m.Why), 0, textCap+1, s.width(), strong()) + 2
-		s.add(line, 0)
-	}
+	s.missing(b.plan.Missing)
 }
 
 // wanted is the whole bill of the job: what is cut from boards that the plan no

@@ -15,6 +15,7 @@ func crowdedPlans() map[string]*layout.Plan {
 		"defects":     twelveDefects(),
 		"long-names":  longNames(),
 		"narrow-end":  narrowEnd(),
+		"short":       shortOfAll(),
 		"nothing-cut": {Problem: layout.Problem{Shop: layout.DefaultShop(layout.Inches)}, Job: "empty"},
 	}
 }

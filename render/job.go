@@ -124,9 +124,9 @@ func (j *jobSheet) parts() {
 			made[leaf.Part] += leaf.Pieces()
 		}
 	}
-	short := map[string]layout.Missing{}
+	lacking := map[string]layout.Missing{}
 	for _, m := range j.plan.Missing {
-		short[m.Part] = m
+		lacking[m.Part] = m
 	}
 	cols := columns(j.width(), []string{"part", "finished size", "made", "missing", "note"}, []float64{50, 56, 24, 40, 60})
 	var rows [][]string
@@ -137,23 +137,22 @@ func (j *jobSheet) parts() {
 		if p.Set != "" {
 			size, asked = j.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(made[p.Name])
 		}
-		rows = append(rows, []string{p.Name, size, asked, missing(short[p.Name]), p.Note})
-		delete(short, p.Name)
+		rows = append(rows, []string{p.Name, size, asked, short(lacking[p.Name]), p.Note})
+		delete(lacking, p.Name)
 	}
 	for _, m := range j.plan.Missing { // sets, which are no rows of the bill
-		if _, left := short[m.Part]; left {
-			rows = append(rows, []string{m.Part, "slices of a set", "", missing(m), ""})
+		if _, left := lacking[m.Part]; left {
+			rows = append(rows, []string{m.Part, "slices of a set", "", short(m), ""})
 		}
 	}
 	j.table("Parts", cols, rows)
+	j.missing(j.plan.Missing)
 }
 
-func missing(m layout.Missing) string {
-	switch {
-	case m.Quantity == 0:
+// short counts what is missing in a cell; why is said below the table.
+func short(m layout.Missing) string {
+	if m.Quantity == 0 {
 		return "none"
-	case m.Why == "":
-		return fmt.Sprintf("%d MISSING", m.Quantity)
 	}
-	return fmt.Sprintf("%d MISSING: %s", m.Quantity, m.Why)
+	return fmt.Sprintf("%d MISSING", m.Quantity)
 }
