@@ -22,7 +22,7 @@ type attempt struct {
 
 func (s *search) newAttempt(d *dual) *attempt {
 	a := &attempt{s: s, dual: d, boards: d.m.boards()}
-	for _, v := range d.prices() {
+	for _, v := range d.prices()[:len(s.p.Bill)] {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
 	a.most, a.sharp = make([]ceiling.Value, len(a.boards)), make([]bool, len(a.boards))
@@ -107,11 +107,10 @@ func (a *attempt) bound(made []int) (bound layout.Money, prices []layout.Money) 
 // boundAt is what some thousandths of the prices prove.
 func (a *attempt) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
 	prices := make([]layout.Money, len(a.prices))
-	var left ceiling.Value
 	for i, p := range a.prices {
 		prices[i] = p * layout.Money(t) / 1000
-		left += ceiling.Value(column.FromMoney(prices[i])) * ceiling.Value(made[i])
 	}
+	left := a.s.worthMade(prices, made)
 	for k, b := range a.boards {
 		most := (ceiling.Value(t)*a.most[k] + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
 		if over := most - a.cost(k); over > 0 || a.dual.m.forced {
@@ -123,10 +122,7 @@ func (a *attempt) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
 
 // boundOf is what the prices prove of plans that cut these boards and no others.
 func (a *attempt) boundOf(boards, made []int) layout.Money {
-	var left ceiling.Value
-	for i, p := range a.prices {
-		left += ceiling.Value(column.FromMoney(p)) * ceiling.Value(made[i])
-	}
+	left := a.s.worthMade(a.prices, made)
 	for k, b := range a.boards {
 		a.dual.m.eachTwin(b, func(twin int) {
 			if slices.Contains(boards, twin) {

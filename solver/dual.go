@@ -43,6 +43,17 @@ func (s *search) settle(from *state) {
 		}
 	}
 	d.run(d.rounds())
+	s.settleOn(d)
+}
+
+// settleAt goes on with values that are known already.
+func (s *search) settleAt(values []float64) {
+	d := &dual{s: s, m: s.newMaster(s.usable, wanted(s.p), false)}
+	d.price(values, nil)
+	s.settleOn(d)
+}
+
+func (s *search) settleOn(d *dual) {
 	s.master = d
 	if d.center == nil {
 		return
@@ -166,14 +177,16 @@ func (d *dual) between(own []float64, pull float64) []float64 {
 // columns those were.
 func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 	s := d.s
-	price := make([]column.Value, len(target))
+	price := make([]column.Value, len(s.p.Bill))
 	lower := 0.0
 	for i, v := range target {
-		price[i] = column.Value(v)
+		if i < len(price) {
+			price[i] = column.Value(v)
+		}
 		lower += v * float64(d.m.demand[i])
 	}
 	boards := d.m.boards()
-	found := s.priceAll(boards, price, d.m.demand)
+	found := s.priceAll(boards, price, d.m.demand[:len(price)])
 	if found == nil {
 		return 0, false
 	}

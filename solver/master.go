@@ -57,6 +57,7 @@ func (s *search) newMaster(usable, demand []int, forced bool) *master {
 	for i := range demand {
 		m.prog.Add(shortagePrice*s.start[i]/perMoney, []lp.Entry{{Row: len(m.clusters) + i, Coef: 1}})
 	}
+	m.offerCopies()
 	if forced {
 		for c := range m.clusters {
 			m.offer(c, s.cost(m.clusters[c].boards[0]), nil)

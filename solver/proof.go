@@ -55,7 +55,7 @@ func (s *search) newProof() *proof {
 // follow begins anew, at prices that fit, when the best plan makes other pieces
 // than those that the proof is about.
 func (q *proof) follow() {
-	made := made(q.s.p, q.s.best)
+	made := q.s.goal()
 	if slices.Equal(made, q.made) {
 		return
 	}

@@ -37,6 +37,7 @@ type search struct {
 	// unmatched is the same job without regard to match words, of which alone something
 	// can be proven; nil where there are none.
 	unmatched *search
+	copies    *copies // nil where there are no glue-ups
 }
 
 // island is one plan that the search works on.

@@ -64,6 +64,9 @@ const (
 // the seed.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	stop := func() bool { return ctx.Err() != nil }
+	if sets := p.Sets(); len(sets) > 0 {
+		return newGlueUps(p, sets, o, stop).solve()
+	}
 	s := newSearch(homes(p, o, stop), o, stop)
 	if s.p != p {
 		s.unmatched = newSearch(p, o, stop)
