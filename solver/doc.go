@@ -10,12 +10,18 @@
 //   - The first plan (first.go) prices each board at most once.
 //   - Part values (values.go) start from the cost of wood and move towards what
 //     the parts really cost in the present plan.
+//   - A plan for the whole is made by diving in the linear programme over columns
+//     (dive.go), at first and now and then later.
 //   - The search (search.go) takes a few boards apart in every round (tasks.go,
-//     and a neighbourhood a file: pick_*.go) and plans them again (repair.go),
-//     several tasks side by side (parallel.go).
+//     and a neighbourhood a file: pick_*.go) and plans them again by column
+//     generation and the best choice among their columns (regrow.go,
+//     restricted.go), several tasks side by side (parallel.go).
 //   - Small jobs are searched as a whole as well (small.go), and what is missing is
 //     sought by cutting a few boards anew together (short.go), at prices that rank
 //     pieces as layout.Score does (small_rank.go).
+//   - Pieces that match are given one board each word before the search begins
+//     (match.go).
+//   - A last pass makes the plan tidier for hardly any money (tidy.go).
 //
 // The package prints nothing, reads no file and no clock. Whoever calls decides
 // when to stop, by the context or by a number of rounds; with the same rounds and
