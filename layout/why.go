@@ -46,7 +46,7 @@ func (q *query) why(lack *Volume, used []BoardPlan) (why string, could bool) {
 	if len(all) == 0 {
 		return q.whyNoBoard() + q.standby(), false
 	}
-	if mark := q.problem.matchedTo(q.part, used); mark != "" {
+	if mark := q.problem.matchedTo(q.part, used); mark != "" && q.first(all) != nil {
 		return fmt.Sprintf("match %q keeps it on %s, which has no more room", q.part.Match, mark), false
 	}
 	left := uncut(all, used)

@@ -272,10 +272,15 @@ func TestWhyMatched(t *testing.T) {
 	other.Name, other.Quantity = "stile", 1
 	p := &Problem{Shop: j.shop, Stock: j.stock, Bill: []Part{j.part, other}}
 	made := &Node{Rect: inches(0, 96, 0, 6), Part: "stile"} // where it lies does not matter
-	missing := Assemble(p, []BoardCut{{"A7", made}}).Missing
-	want := []Missing{{"rail", 2, `match "pair" keeps it on A7, which has no more room`}}
-	if diff := cmp.Diff(want, missing); diff != "" {
-		t.Errorf("(-want +got):\n%s", diff)
+	for length, want := range map[Length]string{
+		44 * Inch: `match "pair" keeps it on A7, which has no more room`,
+		95 * Inch: `needs 95"; the ash gives no clear length over 93-1/2" (A7); two 47-1/2" pieces would fit`, // and on no other board
+	} {
+		p.Bill[0].Length = length
+		missing := Assemble(p, []BoardCut{{"A7", made.Clone()}}).Missing
+		if diff := cmp.Diff([]Missing{{"rail", 2, want}}, missing); diff != "" {
+			t.Errorf("(-want +got):\n%s", diff)
+		}
 	}
 }
 
