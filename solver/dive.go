@@ -41,8 +41,12 @@ func (s *search) diveEvery() int {
 }
 
 // plunge makes a few dives and goes on from the best of them when it beats the
-// best plan so far; it reports whether it does.
+// best plan so far; it reports whether it does. The programme has a row for every
+// board, so a job of very many boards does without.
 func (s *search) plunge(n int) bool {
+	if len(s.alike()) > mostClusters {
+		return false
+	}
 	dives := make([]*dive, divesAtOnce)
 	for k := range dives {
 		dives[k] = &dive{s: s, rng: rand.New(rand.NewSource(s.rng.Int63()))}
