@@ -233,7 +233,7 @@ func (c *cuts) refine() bool {
 			return
 		}
 		for _, cell := range []int{m, k} {
-			if first <= cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.b.w.x.unit {
+			if first <= cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.finest() {
 				split = append(split, cell)
 			}
 		}
@@ -244,6 +244,11 @@ func (c *cuts) refine() bool {
 		c.split(split[i])
 	}
 	return len(split) > 0
+}
+
+// finest is how narrow a cell may be: a mark of the shop's rule, on long boards more.
+func (c *cuts) finest() layout.Length {
+	return max(finestMark(c.b.w.shop.Units), c.b.w.wood.Length/mostAlong)
 }
 
 // shortens reports whether shorter blanks give more of the board than longer ones.

@@ -18,10 +18,7 @@ const (
 // sizes and no larger than least, and larger where the board would have more than
 // most positions.
 func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, sizes []layout.Length) grid {
-	unit := layout.Inch / 64
-	if u == layout.Millimetres {
-		unit = layout.Millimetre / 2
-	}
+	unit := finestMark(u)
 	for divides(2*unit, sizes) && unit < size && 2*unit <= least {
 		unit *= 2
 	}
@@ -29,6 +26,14 @@ func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, s
 		unit *= 2
 	}
 	return grid{unit, int(size / unit)}
+}
+
+// finestMark is the smallest mark of the shop's rule.
+func finestMark(u layout.Unit) layout.Length {
+	if u == layout.Millimetres {
+		return layout.Millimetre / 2
+	}
+	return layout.Inch / 64
 }
 
 func divides(unit layout.Length, sizes []layout.Length) bool {

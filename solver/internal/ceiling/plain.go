@@ -47,20 +47,20 @@ func (b *Bench) newPlain(l *lane, h int, worth []Value) plain {
 func (p *plain) before(x layout.Length) Value { return Value(p.rate * float64(x)) }
 func (p *plain) after(x layout.Length) Value  { return Value(p.rate*float64(x)) + 2 }
 
-// in is what the strip is worth in a blank from a to e.
+// in is what the strip is worth in a blank from a to e, with positions counted from
+// where things may begin in it.
 func (p *plain) in(w *Board, a, e layout.Length) Value {
-	first := w.x.down(a + w.end)
-	best := p.worth[max(0, w.x.down(e-w.inset+w.shop.CrosscutKerf)-w.x.down(a+w.inset))]
+	best := p.worth[max(0, w.x.down(e-a-2*w.inset+w.shop.CrosscutKerf))]
 	if p.rate == 0 {
 		return best
 	}
 	// With an offcut the parts may lie as far out as the offcut may.
-	n := w.x.down(e-w.end+w.shop.CrosscutKerf) - first
+	room := e - a - 2*w.end
 	if w.inset > w.end {
-		best = max(best, p.worth[max(0, n)])
+		best = max(best, p.worth[max(0, w.x.down(room+w.shop.CrosscutKerf))])
 	}
-	if k := w.x.down(e-w.end-w.shop.MinOffcutLength) - first; k >= 0 {
-		best = max(best, p.rest[k]+p.after(e-w.end-w.x.at(first)))
+	if k := w.x.down(room - w.shop.MinOffcutLength); k >= 0 {
+		best = max(best, p.rest[k]+p.after(room))
 	}
 	return best
 }
