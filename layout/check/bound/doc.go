@@ -20,6 +20,13 @@
 // that is no less than best(b, p) may stand in its place: the bound is lower then,
 // and still valid.
 //
+// # Glue-ups
+//
+// A set's strips may have any length that gives whole slices, so there is a price for
+// each row and each number of slices, and best(b, p) is over all of them. In the place
+// of d(i) p(i) stands the least that copies with as many slices as the plan makes can
+// be worth (strips.go).
+//
 // # What stands in the place of best(b, p)
 //
 // The recursion over the levels in which wood is cut, from the inside out: the

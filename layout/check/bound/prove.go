@@ -46,13 +46,7 @@ func Prove(stop func() bool, plan *layout.Plan) (Proof, error) {
 	if found := misstated(t); len(found) > 0 {
 		return Proof{Violations: found}, nil
 	}
-	p := &plan.Problem
-	for i := range p.Bill {
-		if part := &p.Bill[i]; part.Set != "" {
-			return Proof{}, fmt.Errorf("cannot prove: part %q belongs to set %q, and glue-ups are not reckoned with yet", part.Name, part.Set)
-		}
-	}
-	spread, err := spreadOut(p, t)
+	spread, err := spreadOut(&plan.Problem, t)
 	if err != nil {
 		return Proof{}, fmt.Errorf("cannot prove: %w", err)
 	}
