@@ -21,7 +21,7 @@ func checkHeld(a about, p *Problem, part *Part) {
 			left = append(left, b)
 		}
 	}
-	fits := func(b *Board) bool { return newFit(p.Shop, part, b).holds() }
+	fits := func(b *Board) bool { return p.Shop.couldHold(part, b) }
 	name := fmt.Sprintf("part %q: ", part.Name)
 	switch {
 	case slices.ContainsFunc(taken, fits):
@@ -39,7 +39,11 @@ func checkHeld(a about, p *Problem, part *Part) {
 // part by species, marks and size. Defects, and what else is cut from the
 // board, are left out.
 func (p *Problem) CouldHold(part *Part, b *Board) bool {
-	return part.fromBoard(b) && newFit(p.Shop, part, b).holds()
+	return part.fromBoard(b) && p.Shop.couldHold(part, b)
+}
+
+func (s *Shop) couldHold(part *Part, b *Board) bool {
+	return slices.ContainsFunc(fitsOf(s, part, b), fit.holds)
 }
 
 // fromBoard is what Problem.Allows says, whether or not the board takes part.
@@ -50,33 +54,45 @@ func (p *Part) fromBoard(b *Board) bool {
 	return everything.Allows(p, &rack)
 }
 
-// fit is how much room a board leaves for one piece of a part, by itself, and
-// how much that piece takes.
+// fit is how much room a board leaves for one piece of a part that lies in one way,
+// by itself, and how much that piece takes.
 type fit struct {
 	board                    *Board
 	thickness, length, width Length // of the piece, the length with its blank
 	available, clear, across Length // what the board gives
+	blank                    Length // in which it finishes to available
 }
 
-// newFit puts the piece at the wider end of the board, as near to it as the
-// trims allow.
-func newFit(s *Shop, part *Part, b *Board) fit {
-	end := max(endLoss(s, b), s.Snipe)
-	f := fit{
-		board:     b,
-		thickness: part.CutThickness(s), available: s.Available(b),
-		length: part.CutLength(s) + 2*end, clear: b.Length - 2*s.EndTrim,
-		width: part.CutWidth(s),
+// fitsOf are the fits of all ways to lie.
+func fitsOf(s *Shop, part *Part, b *Board) []fit {
+	var fits []fit
+	for _, l := range s.liesOf(part) {
+		fits = append(fits, newFit(s, l, b))
 	}
+	return fits
+}
+
+// newFit puts the piece at the wider end of the board, as near to it as the trims
+// allow, in the shortest blank that may hold it and no wider a one than it takes:
+// there warp costs least.
+func newFit(s *Shop, l lie, b *Board) fit {
+	r := &room{shop: s, board: b, within: Span{s.EndTrim, b.Length - s.EndTrim}}
+	end := r.endLoss()
+	f := fit{board: b, thickness: l.thick, length: l.length + 2*end, clear: r.within.Len(), width: l.wide() + 2*l.side}
+	f.available, f.blank = r.trues(l)
 	if f.machined() {
 		f.length = max(f.length, s.MinBlank)
 		if s.MaxBlank > 0 {
 			f.clear = min(f.clear, s.MaxBlank)
 		}
 	}
-	if near := s.EndTrim + end; near+part.CutLength(s) <= b.Length {
-		f.across = max(b.FarMin(Span{near, near + part.CutLength(s)}),
-			b.FarMin(Span{b.Length - near - part.CutLength(s), b.Length - near})) - edgeLoss(s, b)
+	if near := s.EndTrim + end; near+l.length <= b.Length {
+		lost := s.LossesOf(b, b.Frame())
+		f.across = max(b.FarMin(Span{near, near + l.length}), b.FarMin(Span{b.Length - near - l.length, b.Length - near})) -
+			b.Shift(f.length) - lost.Near - lost.Far
+	}
+	if most := s.MachineWidth(); most > 0 {
+		f.across = min(f.across, most)
 	}
 	return f
 }
@@ -84,30 +100,11 @@ func newFit(s *Shop, part *Part, b *Board) fit {
 // machined reports whether the piece's blank goes over the jointer or through
 // the planer.
 func (f fit) machined() bool {
-	return f.board.Faces == FacesRough || f.board.Edges != EdgesBoth || f.thickness < f.available
+	return f.board.Faces == FacesRough || f.board.Edges != EdgesBoth || !f.board.Straight() || f.thickness < f.board.Thickness
 }
 
 func (f fit) holds() bool {
 	return f.thickness <= f.available && f.length <= f.clear && f.width <= f.across
-}
-
-// endLoss is what squaring costs at each end of a blank of a board without crook.
-func endLoss(s *Shop, b *Board) Length {
-	if b.Edges == EdgesRough {
-		return s.EndSquare
-	}
-	return 0
-}
-
-// edgeLoss is what jointing costs across the whole of a board.
-func edgeLoss(s *Shop, b *Board) Length {
-	switch b.Edges {
-	case EdgesBoth:
-		return 0
-	case EdgesOne:
-		return s.EdgeJoint
-	}
-	return 2 * s.EdgeJoint
 }
 
 // whyNotHeld names the board that comes nearest and the figure that fails: the
@@ -115,14 +112,18 @@ func edgeLoss(s *Shop, b *Board) Length {
 func whyNotHeld(s *Shop, part *Part, boards []*Board) string {
 	var fits []fit
 	for _, b := range boards {
-		fits = append(fits, newFit(s, part, b))
+		fits = append(fits, fitsOf(s, part, b)...)
 	}
 	say := func(l Length) string { return l.Format(s.Units, s.Fraction) }
 	species := part.woods()
 	thick, best := passing(fits, func(f fit) Length { return f.available - f.thickness })
 	if len(thick) == 0 {
-		return fmt.Sprintf("needs %s thick; the thickest %s, %s, finishes to %s",
-			say(best.thickness), species, best.board.Mark, say(best.available))
+		where := ""
+		if !best.board.Flat() {
+			where = fmt.Sprintf(" in a blank %s long", say(best.blank))
+		}
+		return fmt.Sprintf("needs %s thick; the thickest %s, %s, finishes to %s%s",
+			say(best.thickness), species, best.board.Mark, say(max(0, best.available)), where)
 	}
 	long, best := passing(thick, func(f fit) Length { return f.clear - f.length })
 	if len(long) == 0 {
