@@ -44,7 +44,8 @@
 //     micrometre out, as the checker allows.
 //   - An offcut counts from the first place of its first position to the last
 //     place of its last: at most one position larger each way. Its worth is
-//     rounded up.
+//     rounded up. Where the far edge cuts into a strip, an offcut crosscut from it
+//     is taken for as high as the highest of a band of heights (measure.go).
 //   - A trued blank may hold strips of any thicknesses that its board can give.
 //   - A rough rip before truing counts as a rip that costs its kerf and the joint
 //     of one edge, if that is less than the kerf of a rip; beside an offcut its kerf

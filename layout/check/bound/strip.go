@@ -17,8 +17,7 @@ type stripAt struct {
 }
 
 // strip is the most that the lengths of one strip are worth together, by how
-// far along they reach: most[i] is the value of the first i positions, keep[i]
-// the largest most[h] less the worth of the wood below h, over h up to i.
+// far along they reach: most[i] is the value of the first i positions.
 type strip struct {
 	at     stripAt
 	meets  uint64 // the defects that something in the strip could meet
@@ -28,13 +27,12 @@ type strip struct {
 	stackTop int
 	first    int // the position along from which i counts
 
-	most, keep []value
-	height     layout.Length // at most
-	cells      [][]value     // by class, by zone: where nothing slants; negative where not worked out
-	stacks     [][]standing  // by class, by zone
-	lower      []value       // worth of offcuts, see setWorth
-	upper      []value
-	slab       []int64 // where it slants: the area of wood below each position
+	most     []value
+	height   layout.Length // at most
+	measures []measure     // of offcuts; none where none can be kept
+	band     []int8        // where it slants: by position, the measure for offcuts that are narrowest there; negative where they are too narrow
+	cells    [][]value     // by class, by zone: where nothing slants; negative where not worked out
+	stacks   [][]standing  // by class, by zone
 }
 
 // stripOf is the strip at a place, worked out for blanks up to position e at
@@ -78,12 +76,12 @@ func (b *bench) setMeets(s *strip) {
 func (b *bench) fill(s *strip, n int) {
 	b.setCells(s)
 	s.stackTop = b.stackTop(s.at.k, s.at.lean)
-	s.most, s.keep = make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
-	b.setWorth(s)
+	s.most = make([]value, n+1)
+	b.setMeasures(s, n+1)
 	for _, classes := range b.groups(s.at) {
 		b.fillOne(s, classes)
 	}
-	s.cells, s.stacks, s.lower, s.upper = nil, nil, nil, nil // a strip that is filled needs them no more
+	s.forget(b)
 }
 
 func (b *bench) setCells(s *strip) {
@@ -94,14 +92,16 @@ func (b *bench) setCells(s *strip) {
 	}
 }
 
-// setSlab adds up the wood of a strip that the far edge cuts into, each position
-// as high as the edge is anywhere in it.
-func (b *bench) setSlab(s *strip) {
-	y1 := b.y.at(s.at.j)
-	s.slab = make([]int64, b.nx+2)
-	for i := range b.nx + 1 {
-		far := max(b.reach(b.x.at(i)), b.reach(b.x.at(i+1)))
-		s.slab[i+1] = s.slab[i] + int64(b.x.unit)*(up(min(s.height, max(0, far-y1)))+1)
+// forget drops what a strip that is filled needs no more: offcuts are measured once
+// again only where they may reach nearer to the end of the blank than parts.
+func (s *strip) forget(b *bench) {
+	s.cells, s.stacks = nil, nil
+	if b.inset == b.end {
+		s.measures, s.band = nil, nil
+	}
+	for g := range s.measures {
+		m := &s.measures[g]
+		m.lower, m.upper, m.keep, m.kept = nil, nil, m.kept, nil
 	}
 }
 
@@ -111,75 +111,40 @@ func (b *bench) setSlab(s *strip) {
 //
 // in which the last is an offcut crosscut from the strip.
 func (b *bench) fillOne(s *strip, classes []int) {
-	n := len(s.most) - 1
-	most, keep := make([]value, n+1), slices.Repeat([]value{nothing}, n+1)
-	least, keeps := b.x.down(b.shop.MinOffcutLength+b.crosscut), b.keepsHeight(s)
+	most := make([]value, len(s.most))
+	least := b.x.down(b.shop.MinOffcutLength + b.crosscut)
 	partsFrom := b.x.down(b.inset) - b.x.down(b.end)
 	for i := range most {
 		if i > 0 {
-			most[i], keep[i] = max(most[i], most[i-1]), keep[i-1]
+			most[i] = max(most[i], most[i-1])
 		}
-		if keeps {
+		if s.measures != nil {
 			if i >= least {
-				most[i] = max(most[i], keep[i-least]+s.upper[i])
+				most[i] = max(most[i], s.offcutTo(b, i-least, s.bandAt(i), func(m *measure) value { return m.upper[i] }))
 			}
-			keep[i] = max(keep[i], most[i]-s.lower[i])
+			s.keepFrom(b, i, most[i])
 		}
 		if i < partsFrom {
 			continue
 		}
 		for _, c := range classes {
-			if to := i + b.classes[c].advance; to <= n {
+			if to := i + b.classes[c].advance; to < len(most) {
 				most[to] = max(most[to], most[i]+b.cell(s, c, s.first+i))
 			}
 		}
 	}
-	for i := range most {
-		s.most[i], s.keep[i] = max(s.most[i], most[i]), max(s.keep[i], keep[i])
+	for i, v := range most {
+		s.most[i] = max(s.most[i], v)
 	}
+	s.merge()
 }
 
-// setWorth works out what an offcut is worth that is crosscut from the strip: if
-// it begins at position i and ends before position k, at most upper[k] less
-// lower[i].
-func (b *bench) setWorth(s *strip) {
-	if !b.keepsHeight(s) {
-		return
-	}
+// bandAt is the band of the offcuts that are narrowest at a position.
+func (s *strip) bandAt(i int) int {
 	if s.slants {
-		b.setSlab(s)
+		return int(s.band[i])
 	}
-	n := len(s.most)
-	s.lower, s.upper = make([]value, n), make([]value, n)
-	for i := range n {
-		s.lower[i] = b.below(s, b.x.at(s.first+i))
-		s.upper[i] = b.below(s, b.x.last(s.first+i)-b.crosscut) + 1
-	}
-}
-
-// keepsHeight reports whether offcuts crosscut from a strip can be kept.
-func (b *bench) keepsHeight(s *strip) bool {
-	return b.worth.rate > 0 && s.height >= b.shop.MinOffcutWidth && s.height > 0
-}
-
-// below is the worth of the wood of a strip from the butt to x.
-func (b *bench) below(s *strip, x layout.Length) value {
-	if x <= 0 {
-		return 0
-	}
-	x = min(x, b.x.at(b.nx+1))
-	i := b.x.down(x)
-	area := int64(x) * (up(s.height) + 1)
-	if s.slab != nil {
-		area = s.slab[i]
-		if part := x - b.x.at(i); part > 0 {
-			area += (s.slab[i+1] - s.slab[i]) / int64(b.x.unit) * int64(part)
-		}
-	}
-	if b.unsound != nil && s.meets != 0 {
-		area -= b.wasteIn(span{0, i}, span{s.at.j, max(s.at.j, b.y.down(b.y.at(s.at.j)+s.height))})
-	}
-	return b.worth.of(area)
+	return 0
 }
 
 // upTo is what the strip is worth in a blank.
@@ -192,10 +157,15 @@ func (b *bench) upTo(s *strip, at blankAt) value {
 	}
 	i = min(i, len(s.most)-1)
 	best := s.most[i]
+	if s.measures == nil {
+		return best
+	}
+	// Offcuts that end before position i are in it; the others end beyond it.
 	x := end - b.end - b.x.at(shift)
 	least := b.x.down(x-b.shop.MinOffcutLength) - s.first
-	if least = min(least, i); least >= 0 && s.keep[least] > nothing/2 {
-		best = max(best, s.keep[least]+b.below(s, x)+1)
+	if least = min(least, i); least >= 0 {
+		band := s.bandOf(b, min(x, b.x.at(s.first+i)-b.crosscut))
+		best = max(best, s.offcutTo(b, least, band, func(m *measure) value { return b.below(s, m, x) + 1 }))
 	}
 	return best
 }
