@@ -146,29 +146,6 @@ func TestNewProblemComplains(t *testing.T) {
 	}
 }
 
-func TestNewProblemRefusesWhatNoPlanHonoursYet(t *testing.T) {
-	shop, stock, part := DefaultShop(Inches), rack(), rail()
-	shop.JointerWidth, shop.PlanerWidth = 6*Inch, 12*Inch
-	stock[0].Bow, stock[0].Crook, stock[0].Cup, stock[0].Twist = 1, 2, 3, 4
-	part.Bevel, part.OnEdge, part.Resaw = Degree, true, true
-	part.Set, part.Slices, part.SliceThickness, part.Length = "board", 12, Inch, 0
-	_, cs := NewProblem(shop, stock, []Part{part}, false)
-	var columns []string
-	for _, c := range cs {
-		if c.Want != notSupported || c.Severity != Fault {
-			t.Errorf("got %q, want a fault that says %q", c, notSupported)
-		}
-		columns = append(columns, c.Column)
-	}
-	want := []string{
-		"jointer_width", "planer_width", "bow", "crook", "cup", "twist",
-		"bevel", "on_edge", "resaw", "set", "slices", "slice_thickness",
-	}
-	if diff := cmp.Diff(want, columns); diff != "" {
-		t.Errorf("columns (-want +got):\n%s", diff)
-	}
-}
-
 // A species that the rack happens to lack is no fault while there is another to
 // choose, but nor is it passed over in silence.
 func TestAlternativeSpeciesThatTheStockLacks(t *testing.T) {

@@ -94,16 +94,3 @@ func (p *Problem) SliceVolume(set Set) *Volume {
 	}
 	return sum
 }
-
-// slicesMade counts the slices of the whole copies of a set, of strips counted by
-// the name of their row and their slices.
-func (p *Problem) slicesMade(set Set, strips map[string]map[int]int) int {
-	made := 0
-	for k, n := range strips[p.Bill[set.Rows[0]].Name] { // n: no fewer than the copies
-		for _, i := range set.Rows {
-			n = min(n, strips[p.Bill[i].Name][k]/p.Bill[i].Quantity)
-		}
-		made += n * k
-	}
-	return made
-}

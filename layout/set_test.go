@@ -63,6 +63,9 @@ func TestSliceCountsByHand(t *testing.T) {
 func TestSlicesOfWholeCopies(t *testing.T) {
 	p := trayJob(96 * Inch)
 	strips := map[string]map[int]int{"light": {11: 3, 12: 2, 13: 2}, "dark": {11: 1, 12: 1}}
+	if diff := cmp.Diff([]Copies{{1, 12}, {1, 11}}, p.copies(p.Sets()[0], strips)); diff != "" {
+		t.Errorf("copies (-want +got):\n%s", diff)
+	}
 	if got := p.slicesMade(p.Sets()[0], strips); got != 23 {
 		t.Errorf("%d slices", got)
 	}

@@ -181,6 +181,9 @@ func (q *glueUps) draw(list []composition) composition {
 func (q *glueUps) cost(c composition) float64 {
 	var sum float64
 	for set, list := range c {
+		if len(list) == 0 {
+			continue
+		}
 		costs := q.costs(set)
 		for _, k := range list {
 			sum += costs[k-q.kinds[set].lo]

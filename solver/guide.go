@@ -18,19 +18,18 @@ type guide struct {
 // mostStrips is the most rows of strips of a job for which there is a guide.
 const mostStrips = 400
 
-// newGuide is nil for a job with more kinds of strips than can be priced at once, and
-// where some set fits no board.
+// newGuide is nil for a job with more kinds of strips than can be priced at once.
 func newGuide(asked *layout.Problem, sets []layout.Set, o Options, stop func() bool) *guide {
 	e, c := newStrips(asked), &copies{}
 	for k, set := range sets {
 		counts := asked.SliceCounts(set)
-		if len(counts) == 0 || len(e.p.Bill)+len(counts)*len(set.Rows) > mostStrips {
+		if len(e.p.Bill)+len(counts)*len(set.Rows) > mostStrips {
 			return nil
 		}
 		for _, n := range counts {
 			e.add(sets, k, n, 1)
 		}
-		c.sets = append(c.sets, copySet{lo: counts[0]})
+		c.sets = append(c.sets, copySet{lo: asked.Shop.LeastSlices(&asked.Bill[set.Rows[0]])})
 	}
 	for i := range e.groups {
 		set := &c.sets[e.groups[i].set]
@@ -40,8 +39,10 @@ func newGuide(asked *layout.Problem, sets []layout.Set, o Options, stop func() b
 	g.s.copies = c
 	g.s.start = slices.Clone(g.s.start)
 	for k := range c.sets {
-		first := c.sets[k].groups[0]
-		g.s.start = append(g.s.start, costs(&c.sets[k], g.s.start)[0]/float64(first.slices))
+		g.s.start = append(g.s.start, 1)
+		if set := &c.sets[k]; len(set.groups) > 0 {
+			g.s.start[len(e.p.Bill)+k] = costs(set, g.s.start)[0] / float64(set.lo)
+		}
 	}
 	return g
 }

@@ -82,7 +82,7 @@ func shortOf(plan *layout.Plan) error {
 	if len(plan.Missing) == 0 {
 		return nil
 	}
-	err := fmt.Errorf("%s of %d missing", count(missingPieces(plan), "piece"), wantedPieces(plan))
+	err := fmt.Errorf("%s missing", missingOfWanted(plan))
 	short := &failure{class: partsShort, err: err}
 	if !plan.Problem.Yard && slices.ContainsFunc(plan.Missing, func(m layout.Missing) bool { return yardHolds(&plan.Problem, m.Part) }) {
 		return short.withHint("boards of the yard may be bought with --yard")
@@ -90,11 +90,21 @@ func shortOf(plan *layout.Plan) error {
 	return short.withHint("give it longer with --time, or add boards to the stock")
 }
 
-// yardHolds reports whether a board of the yard could give a part.
+// yardHolds reports whether a board of the yard could give a part, or strips of the
+// set that has this name.
 func yardHolds(p *layout.Problem, name string) bool {
-	part := p.Part(name)
-	return part != nil && slices.ContainsFunc(p.Stock, func(b layout.Board) bool {
-		return b.Source == layout.Yard && p.CouldHold(part, &b)
+	return slices.ContainsFunc(p.Bill, func(part layout.Part) bool {
+		piece := &part
+		switch {
+		case part.Set == name:
+			strip := p.Shop.Strip(piece, p.Shop.LeastSlices(piece))
+			piece = &strip
+		case part.Set != "" || part.Name != name:
+			return false
+		}
+		return slices.ContainsFunc(p.Stock, func(b layout.Board) bool {
+			return b.Source == layout.Yard && p.CouldHold(piece, &b)
+		})
 	})
 }
 

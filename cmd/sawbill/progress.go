@@ -86,7 +86,7 @@ func (p *progress) observer() solver.Observer {
 
 // Improved says how good the best plan is.
 func (p *progress) Improved(_ int, plan *layout.Plan) {
-	p.standing = standing{begun: true, totals: plan.Totals, missing: missingPieces(plan)}
+	p.standing = standing{begun: true, totals: plan.Totals, missing: missingWords(plan)}
 	p.bar.Describe(p.standing.String())
 }
 
@@ -115,7 +115,7 @@ func (p *progress) done() {
 type standing struct {
 	begun   bool // there is a plan
 	totals  layout.Totals
-	missing int // pieces
+	missing string // in words; empty when nothing is
 }
 
 // String is short, for it shares one line with a bar.
@@ -131,8 +131,8 @@ func (s standing) String() string {
 	default:
 		text += ", at least " + steps.Bound(s.totals)
 	}
-	if s.missing > 0 {
-		text += ", " + count(s.missing, "piece") + " missing"
+	if s.missing != "" {
+		text += ", " + s.missing + " missing"
 	}
 	return text
 }

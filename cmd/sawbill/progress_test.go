@@ -20,7 +20,7 @@ func TestStandingInWords(t *testing.T) {
 			"costs 12.50, at least 12.00 (4%)",
 		},
 		{
-			standing{begun: true, totals: layout.Totals{Cost: 12_5000, Bound: amount(12_5000)}, missing: 1},
+			standing{begun: true, totals: layout.Totals{Cost: 12_5000, Bound: amount(12_5000)}, missing: "1 piece"},
 			"costs 12.50, proven, 1 piece missing",
 		},
 	} {

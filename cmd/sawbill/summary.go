@@ -24,7 +24,7 @@ func printSummary(w io.Writer, p *layout.Plan, stopped string) {
 	if p.Totals.Yield != nil {
 		fmt.Fprintf(t, "yield\t%.1f%% of the wood becomes parts\n", 100**p.Totals.Yield)
 	}
-	fmt.Fprintf(t, "pieces\t%d of %d made\n", wantedPieces(p)-missingPieces(p), wantedPieces(p))
+	printMade(t, p)
 	fmt.Fprintf(t, "boards\t%s\n", boardsToCut(p))
 	fmt.Fprintf(t, "offcuts kept\t%s\n", offcutsKept(p))
 	fmt.Fprintf(t, "the wood\t%s\n", account(p))
@@ -96,23 +96,6 @@ func account(p *layout.Plan) string {
 		share(sum.Parts, "parts"), share(sum.Offcuts, "offcuts kept"), share(sum.Planing, "planing"), share(sum.Kerf, "kerf"),
 		share(sum.Edges, "edges and ends"), share(sum.Defects, "defects"), share(sum.Scrap, "scrap"),
 	}, ", ")
-}
-
-// missingPieces is how many pieces the plan does not make.
-func missingPieces(p *layout.Plan) int {
-	n := 0
-	for _, m := range p.Missing {
-		n += m.Quantity
-	}
-	return n
-}
-
-func wantedPieces(p *layout.Plan) int {
-	n := 0
-	for _, part := range p.Problem.Bill {
-		n += part.Quantity
-	}
-	return n
 }
 
 // count is "1 piece" or "3 pieces"; of "kind of part" the kind is counted.

@@ -283,6 +283,9 @@ func TestBrokenFigures(t *testing.T) {
 		{"a negative price", "bound", "the price of shelf is negative", true, func(p *layout.Plan) {
 			p.Totals.Prices = map[string]layout.Money{"shelf": -1}
 		}},
+		{"a price of strips that are none", "bound", `"shelf", which is no row of a set`, true, func(p *layout.Plan) {
+			p.Totals.StripPrices = map[string]map[int]layout.Money{"shelf": {8: 1}}
+		}},
 		{"a better yield", "yield", "it is 0.324103", true, func(p *layout.Plan) { *p.Totals.Yield += 2e-6 }},
 		{"no yield", "yield", "does not say", true, func(p *layout.Plan) { p.Totals.Yield = nil }},
 		{"a yield that is no number", "yield", "yields NaN", true, func(p *layout.Plan) { *p.Totals.Yield = math.NaN() }},

@@ -52,6 +52,12 @@ func TestBrokenSets(t *testing.T) {
 		}},
 		{"strip shorter than its slices", "V6", "the part is cut to 306 mm", func(p *layout.Plan) { down(p, 0, 0, 0, 0).Slices = 9 }},
 		{"strip without slices", "V11", "does not say how many slices", func(p *layout.Plan) { down(p, 0, 0, 0, 0).Slices = 0 }},
+		{"a price for any strip", "bound", "in a set there is one for each number of slices", func(p *layout.Plan) {
+			p.Totals.Prices = map[string]layout.Money{"dark": 1}
+		}},
+		{"a negative price of a strip", "bound", "the price of dark with 8 slices is negative", func(p *layout.Plan) {
+			p.Totals.StripPrices = map[string]map[int]layout.Money{"dark": {8: -1}}
+		}},
 		{"strip too short for the machines", "V11", "a glue-up is at least 300 mm", func(p *layout.Plan) {
 			p.Problem.Shop.MinBlank = 300 * millimetre
 		}},

@@ -42,7 +42,8 @@ func FuzzBill(f *testing.F) {
 			return
 		}
 		for _, p := range job.Problem.Bill {
-			if p.Length <= 0 || p.Width <= 0 || p.Thickness <= 0 || p.Quantity < 1 || len(p.Species) == 0 {
+			long := p.Length > 0 || p.Set != "" && p.Slices > 0 && p.SliceThickness > 0
+			if !long || p.Width <= 0 || p.Thickness <= 0 || p.Quantity < 1 || len(p.Species) == 0 {
 				t.Fatalf("part %+v", p)
 			}
 		}
