@@ -19,7 +19,6 @@ func NewProblem(shop *Shop, stock []Board, bill []Part, yard bool) (*Problem, Co
 	checkPriced(&cs, shop, stock)
 	p.Bill = newBill(&cs, shop, bill)
 	checkTogether(&cs, p)
-	cs = append(cs, Unsupported(shop, stock, bill)...)
 	if cs.Err() != nil {
 		return nil, cs
 	}
@@ -33,7 +32,6 @@ func NewStock(shop *Shop, stock []Board) ([]Board, Complaints) {
 	checkShop(&cs, shop)
 	checked := newStock(&cs, shop, stock)
 	checkPriced(&cs, shop, stock)
-	cs = append(cs, Unsupported(shop, stock, nil)...)
 	if cs.Err() != nil {
 		return nil, cs
 	}

@@ -41,16 +41,15 @@ func Open(former *layout.Plan) *Draft {
 // Shop is the shop of the job.
 func (d *Draft) Shop() *layout.Shop { return d.former.Problem.Shop }
 
-// Supported is an error where what was told asks for a plan that nobody can make
-// yet, or where the bill has glue-ups: their strips are counted by whole copies, which
-// a revision cannot take apart.
+// Supported is an error where the bill has glue-ups: their strips are counted by
+// whole copies, which a revision cannot take apart.
 func (d *Draft) Supported() error {
 	for _, p := range d.record.Wanted {
 		if p.Set != "" {
 			return fmt.Errorf("part %q: a job with strips of a glue-up cannot be gone on with yet", p.Name)
 		}
 	}
-	return layout.Unsupported(d.Shop(), d.stock, d.record.Wanted).Err()
+	return nil
 }
 
 func (d *Draft) tell(format string, args ...any) {
