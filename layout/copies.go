@@ -24,7 +24,7 @@ func (p *Problem) copies(set Set, strips map[string]map[int]int) []Copies {
 	for _, k := range slices.SortedFunc(maps.Keys(of(set.Rows[0])), func(a, b int) int { return cmp.Compare(b, a) }) {
 		n := of(set.Rows[0])[k]
 		for _, i := range set.Rows {
-			n = min(n, of(i)[k]/p.Bill[i].Quantity)
+			n = min(n, of(i)[k]/max(1, p.Bill[i].Quantity))
 		}
 		if n > 0 {
 			list = append(list, Copies{n, k})

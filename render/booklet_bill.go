@@ -26,6 +26,7 @@ func (b *booklet) bill(s *sheet) {
 		rows = append(rows, []string{p.Name, size, count, ticks(cut[p.Name], toCut[p.Name])})
 	}
 	s.table("Parts", cols, rows)
+	s.copies(b.words)
 	s.missing(b.plan.Missing)
 }
 

@@ -58,6 +58,9 @@ func (b *booklet) partSlip(s *steps.Step) slip {
 	if s.Show != layout.Through {
 		lines[2] += ", show " + s.Show.String()
 	}
+	if s.Slices > 0 { // a strip, to be put with those that are as long
+		lines[1] = b.reading(s.OffSize.Length) + " long, " + counted(s.Slices, "slice")
+	}
 	return slip{s.Off, lines}
 }
 

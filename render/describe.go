@@ -44,7 +44,8 @@ func (v *blankView) sizeOf(n *layout.Node) string {
 	return v.size(part.Length, part.Width, part.Thickness)
 }
 
-// way says of a part that it is not cut flat and by itself.
+// way says of a part that it is not cut flat and by itself, and of a strip how many
+// slices it gives.
 func (v *blankView) way(n *layout.Node) string {
 	text := ""
 	if n.OnEdge {
@@ -52,6 +53,9 @@ func (v *blankView) way(n *layout.Node) string {
 	}
 	if n.Part != "" && n.Pieces() > 1 {
 		text += fmt.Sprintf(", %d resawn", n.Pieces())
+	}
+	if n.Slices > 0 {
+		text += ", " + counted(n.Slices, "slice")
 	}
 	return text
 }

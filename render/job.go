@@ -146,6 +146,7 @@ func (j *jobSheet) parts() {
 		}
 	}
 	j.table("Parts", cols, rows)
+	j.copies(j.words)
 	j.missing(j.plan.Missing)
 }
 

@@ -2,6 +2,7 @@ package render
 
 import (
 	"fmt"
+	"slices"
 
 	"sawbill/layout"
 )
@@ -10,6 +11,9 @@ import (
 func (s *sheet) missing(list []layout.Missing) {
 	for _, m := range list {
 		text := fmt.Sprintf("%d of %s MISSING", m.Quantity, m.Part)
+		if s.isSet(m.Part) {
+			text = fmt.Sprintf("%s of %s MISSING", counted(m.Quantity, "slice"), m.Part)
+		}
 		if m.Why != "" {
 			text += ": " + m.Why
 		}
@@ -20,4 +24,8 @@ func (s *sheet) missing(list []layout.Missing) {
 	if len(list) > 0 {
 		s.y += 2
 	}
+}
+
+func (s *sheet) isSet(name string) bool {
+	return slices.ContainsFunc(s.plan.Problem.Sets(), func(set layout.Set) bool { return set.Name == name })
 }

@@ -58,6 +58,7 @@ func drawAll(t testing.TB, name string, plan *layout.Plan, o Options) map[string
 func plans(t testing.TB) map[string]*layout.Plan {
 	list := crowdedPlans()
 	maps.Copy(list, unevenPlans())
+	list["glued"] = gluedPlan()
 	for _, name := range []string{"ash", "beech-mm", "elm-and-beech"} {
 		list[name] = example(t, name)
 	}

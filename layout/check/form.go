@@ -128,6 +128,9 @@ func billForm(p *layout.Part, f formFaults) {
 	if p.Set != "" {
 		least = 0 // the plan chooses the length of a strip
 		f.length("slice_thickness", p.SliceThickness, 1)
+		if min(p.Quantity, p.Slices) < 1 {
+			f.add("%d strips in a copy and %d slices; want 1 or more of a set", p.Quantity, p.Slices)
+		}
 	}
 	f.length("thickness", p.Thickness, 1)
 	f.length("width", p.Width, 1)

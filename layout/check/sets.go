@@ -38,7 +38,18 @@ func (j *job) missingSlices(want map[string]int, note note) {
 		}
 	}
 	for _, set := range slices.Sorted(maps.Keys(rows)) {
+		sameSet(set, rows[set], note)
 		want[set] = max(0, rows[set][0].Slices-madeSlices(set, rows[set], count, note))
+	}
+}
+
+// sameSet: the rows of a set ask for the same slices, as thick and as urgent.
+func sameSet(set string, rows []*layout.Part, note note) {
+	first := rows[0]
+	for _, p := range rows[1:] {
+		if p.Slices != first.Slices || p.SliceThickness != first.SliceThickness || p.Priority != first.Priority {
+			note("", "", "set %s: %s and %s ask for other slices or have other priorities", set, first.Name, p.Name)
+		}
 	}
 }
 

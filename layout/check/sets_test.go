@@ -47,6 +47,8 @@ func TestBrokenSets(t *testing.T) {
 		{"slices are missing", "V11", "chess: 2 missing, but the plan lists 0", func(p *layout.Plan) {
 			p.Problem.Bill[0].Slices, p.Problem.Bill[1].Slices = 10, 10
 		}},
+		{"rows that differ", "V11", "light and dark ask for other slices", func(p *layout.Plan) { p.Problem.Bill[1].SliceThickness++ }},
+		{"a copy without strips of a row", "form", "0 strips in a copy", func(p *layout.Plan) { p.Problem.Bill[1].Quantity = 0 }},
 		{"no whole copy", "V11", "0 strips of dark with 8 slices do not make whole copies", func(p *layout.Plan) {
 			down(p, 0, 0, 2, 0).Part = ""
 		}},
