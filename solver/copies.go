@@ -18,7 +18,8 @@ import (
 // kind of copy a column, which gives slices and takes strips.
 type copies struct {
 	sets []copySet
-	goal []int // what is made by row of the bill, none of the strips; then slices by set
+	goal []int        // what is made by row of the bill, none of the strips; then slices by set
+	cost layout.Money // of the plan at hand
 }
 
 // copySet is the kinds of copies of one set: of lo slices, and of one more each.
@@ -33,6 +34,14 @@ func (s *search) goal() []int {
 		return s.copies.goal
 	}
 	return made(s.p, s.best)
+}
+
+// atHand is what the plan costs that a proof is to come near to.
+func (s *search) atHand() layout.Money {
+	if s.copies != nil {
+		return s.copies.cost
+	}
+	return s.best.cost()
 }
 
 // offerCopies adds the kinds of copies to a master.

@@ -28,7 +28,7 @@ type glueUps struct {
 const (
 	mostAlive   = 3 // trials that are searched on
 	drawnAtOnce = 6 // neighbours of which the one is tried that comes cheapest
-	proveEvery  = 3 // rounds to a step of the proof
+	proveEvery  = 8 // rounds to a step of the proof
 )
 
 func newGlueUps(p *layout.Problem, sets []layout.Set, o Options, stop func() bool) *glueUps {

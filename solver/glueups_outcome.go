@@ -11,7 +11,7 @@ import (
 // take hands a plan out once the checker has passed it.
 func (q *glueUps) take(plan *layout.Plan, n int) error {
 	if q.guide != nil {
-		q.guide.s.copies.goal = q.guide.without(plan.Missing)
+		q.guide.follow(plan)
 		q.guide.state(&plan.Totals)
 	}
 	if faults := check.Plan(plan); len(faults) > 0 {
@@ -26,9 +26,10 @@ func (q *glueUps) take(plan *layout.Plan, n int) error {
 
 // prove takes the proof further and states what is proven by now.
 func (q *glueUps) prove(n int) {
-	if q.guide == nil || !q.guide.s.proof.step() {
+	if q.guide == nil {
 		return
 	}
+	q.guide.step()
 	plan := *q.plan
 	q.guide.state(&plan.Totals)
 	if b, old := plan.Totals.Bound, q.plan.Totals.Bound; b == nil || old != nil && *b <= *old {

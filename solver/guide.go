@@ -13,6 +13,8 @@ type guide struct {
 	s    *search
 	e    *strips
 	sets []layout.Set
+	// steps is how often the proof was taken further.
+	steps int
 }
 
 // mostStrips is the most rows of strips of a job for which there is a guide.
@@ -52,7 +54,22 @@ func (g *guide) settle(goal []int) {
 	g.s.copies.goal = goal
 	g.s.master = &dual{s: g.s, m: g.s.newMaster(g.s.usable, goal, false)}
 	g.s.master.run(g.s.master.rounds())
-	g.s.proof = g.s.newProof()
+	g.s.proof, g.s.sets = g.s.newProof(), g.s.newSets()
+}
+
+// follow makes a plan the one that the proof is about.
+func (g *guide) follow(plan *layout.Plan) {
+	g.s.copies.goal, g.s.copies.cost = g.without(plan.Missing), plan.Totals.Cost
+}
+
+// step takes the proof further: by the prices or, every other time once these have
+// proven something, by sets of boards.
+func (g *guide) step() {
+	g.steps++
+	if _, _, proven := g.s.proof.bound(g.s.copies.goal); proven && g.steps%2 == 0 && g.s.sets.step() {
+		return
+	}
+	g.s.proof.step()
 }
 
 // all is what is made when nothing is missing.
@@ -92,7 +109,8 @@ func (g *guide) state(t *layout.Totals) {
 	if !ok || bound > t.Cost {
 		return
 	}
-	t.PriceBound = &bound
+	priced := bound
+	t.PriceBound = &priced
 	t.Prices, t.StripPrices = map[string]layout.Money{}, map[string]map[int]layout.Money{}
 	for i, m := range prices {
 		name := g.e.p.Bill[i].Name
@@ -105,6 +123,9 @@ func (g *guide) state(t *layout.Totals) {
 			t.StripPrices[o.row] = map[int]layout.Money{}
 		}
 		t.StripPrices[o.row][o.slices] = m
+	}
+	if more, ok := g.s.sets.bound(); ok && bound < more && more <= t.Cost {
+		bound = more
 	}
 	t.Bound = &bound
 	if up := g.s.wholeCosts(bound); up <= t.Cost {

@@ -35,7 +35,7 @@ const mostSets = 64
 
 // newSets is nil for a job of many boards.
 func (s *search) newSets() *sets {
-	q := &sets{s: s, made: made(s.p, s.best)}
+	q := &sets{s: s, made: s.goal()}
 	groups := s.alike()
 	n := 1
 	for _, g := range groups {
@@ -96,12 +96,12 @@ func (q *sets) step() bool {
 	if q == nil {
 		return false
 	}
-	if m := made(q.s.p, q.s.best); !slices.Equal(m, q.made) {
+	if m := q.s.goal(); !slices.Equal(m, q.made) {
 		*q = *q.s.newSets()
 	}
 	q.borrow()
 	weakest := slices.MinFunc(q.all, func(a, b *boardSet) int { return int(min(max(a.least-b.least, -1), 1)) })
-	if weakest.looks == len(setLooks) || weakest.least >= q.s.best.cost() {
+	if weakest.looks == len(setLooks) || weakest.least >= q.s.atHand() {
 		return false
 	}
 	q.look(weakest)
@@ -151,7 +151,7 @@ func (q *sets) look(set *boardSet) {
 // bound is the least cost that is proven of plans that make what the best one
 // makes; ok is false when nothing is.
 func (q *sets) bound() (least layout.Money, ok bool) {
-	if q == nil || !slices.Equal(q.made, made(q.s.p, q.s.best)) {
+	if q == nil || !slices.Equal(q.made, q.s.goal()) {
 		return 0, false
 	}
 	if !wants(q.made) { // no board need be cut
