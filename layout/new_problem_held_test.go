@@ -42,6 +42,19 @@ func TestPartsThatNoBoardCouldHold(t *testing.T) {
 			part.Species, part.Thickness, part.Width, part.Length = []string{"elm"}, 3*Inch/2, 7*Inch, 58*Inch
 			shop.MinBlank, shop.MaxBlank = 70*Inch, 80*Inch // nothing goes over the machines
 		}, nil},
+		// A2, 40 in long, is bowed by 3/8 in: a blank of 30-1/2 in loses 3/8 * (30.5/40)^2 = 0.218 of 1-13/16 in.
+		{"thick for a bowed board", func(_ *Shop, stock []Board, part *Part) {
+			stock[1].Bow, part.Thickness = 3*Inch/8, 7*Inch/4
+		}, []string{`bill row 1: part "rail": needs 1-3/4" thick; the thickest ash, A2, finishes to ~1-19/32" in a blank 30-1/2" long`}},
+		{"just thick enough for a bowed board", func(_ *Shop, stock []Board, part *Part) {
+			stock[1].Bow, part.Thickness = 3*Inch/8, 25*Inch/16
+		}, nil},
+		{"wide for the machines", func(shop *Shop, _ []Board, part *Part) { part.Width, shop.PlanerWidth = 5*Inch, 9*Inch/2 },
+			[]string{`bill row 1: part "rail": needs 5" wide; the widest ash that is thick and long enough, A1, gives 4-1/2"`}},
+		// Flat it is too wide; on edge its width comes out of the thickness.
+		{"on edge", func(shop *Shop, _ []Board, part *Part) {
+			part.Width, part.Thickness, part.OnEdge, shop.JointerWidth = 3*Inch/2, 3*Inch/4, true, Inch
+		}, nil},
 		{"from leaves none", func(_ *Shop, _ []Board, part *Part) { part.From, part.NotFrom = []string{"A1"}, []string{"A1"} },
 			[]string{`bill row 1: part "rail": from and not_from leave no board that could give it`}},
 		{"another species", func(_ *Shop, _ []Board, part *Part) { part.Species = []string{"elm"}; part.From = []string{"A2"} },

@@ -51,6 +51,18 @@
 //     of one edge, if that is less than the kerf of a rip; beside an offcut its kerf
 //     alone. An offcut that is as long as its blank may have come from one, so it may
 //     lie where truing would take wood.
+//   - A blank is as thick as the shortest blank between two cells would be, ripped to
+//     the width of the part; so a cup costs nothing but parts that are too wide. The
+//     wood of a crooked board begins where it does in that shortest blank, and defects
+//     reach as far across as in the shortest blank of the board.
+//   - Machines limit how wide a strip is; what a rough rip for their sake costs beyond
+//     the above is not reckoned with.
+//   - A strip that leans loses a kerf beside the reference edge, and its wedge beside
+//     the far edge. Of what lies beyond it, it keeps its kerf, however that leans. Parts
+//     that lean otherwise than their strip lose a kerf before the first of them and the
+//     least wedge behind the last, in square strips, and nothing in others.
+//   - Layers are counted as far as the thickness of the board goes, whatever quantity
+//     is wanted.
 //   - Metal is a defect that no grade accepts; kerfs may meet it.
 //   - Of a board so narrow that nothing lies beside a part, nothing is reckoned with
 //     but its length (stick.go), where that says more.
@@ -75,7 +87,7 @@
 //
 // Letters: i and h are positions along, j and k across; a is where a blank
 // begins, and e the position at which the next piece may begin after it; k and e
-// lie behind the kerf. c numbers classes of parts of one thickness and length, z
+// lie behind the kerf. c numbers classes of parts of one thickness, lean and length, z
 // the zones of a class: stretches along the board where it meets the same
 // defects.
 package bound

@@ -73,3 +73,23 @@ func TestCeilingCountsWoodAlone(t *testing.T) {
 		holdCeiling(t, fmt.Sprint(seed), p, price)
 	}
 }
+
+// TestProofReachesTheCeiling has the proof from prices prove, of every tiny job, what the
+// ceiling says: else a plan could state a bound that its prices do not prove.
+func TestProofReachesTheCeiling(t *testing.T) {
+	for _, kind := range tinyKinds {
+		for seed := range int64(40) {
+			p, price := kind.make(seed)
+			high := make([]ceiling.Value, len(price))
+			for i, v := range dear(price) {
+				high[i] = ceiling.Value(v)
+			}
+			b := &p.Stock[0]
+			cost := FromMoney(b.Cost)
+			most, _ := new(ceiling.Bench).Most(ceiling.New(p, b), high, ceiling.Value(cost), 50_000_000, nil)
+			if allowed := -FromMoney(proven(t, p, price)); allowed > max(0, Value(most)-cost)+Cash {
+				t.Errorf("%s %d: the ceiling says %d beyond the cost, the proof allows %d", kind.name, seed, Value(most)-cost, allowed)
+			}
+		}
+	}
+}
