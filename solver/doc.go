@@ -16,6 +16,10 @@
 //     and a neighbourhood a file: pick_*.go) and plans them again by column
 //     generation and the best choice among their columns (regrow.go,
 //     restricted.go), several tasks side by side (parallel.go).
+//   - A job with glue-ups (glueups.go) is a search over compositions (composition.go):
+//     how many copies there are, of how many slices. Each is tried as a job of its own
+//     with a row for every strip (strips.go, trial.go). A linear programme over all
+//     strips (guide.go) says where to begin, and proves a bound (copies.go).
 //   - Small jobs are searched as a whole as well (small.go), and what is missing is
 //     sought by cutting a few boards anew together (short.go), at prices that rank
 //     pieces as layout.Score does (small_rank.go).
