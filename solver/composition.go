@@ -56,12 +56,18 @@ func (u glueUp) exchanges(copies []int) [][]int {
 	if u.lo == 0 { // no board gives any
 		return nil
 	}
-	for i, a := range copies {
+	for i, a := range copies { // of copies that are alike, the first will do
+		if i > 0 && copies[i-1] == a {
+			continue
+		}
 		rest := slices.Delete(slices.Clone(copies), i, i+1)
 		for part := u.lo; part <= a-u.lo; part++ {
 			list = append(list, append(slices.Clone(rest), part, a-part))
 		}
 		for j := i + 1; j < len(copies); j++ {
+			if j > i+1 && copies[j-1] == copies[j] {
+				continue
+			}
 			list = append(list, u.shared(copies, i, j)...)
 		}
 	}

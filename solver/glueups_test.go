@@ -5,6 +5,8 @@ import (
 	"math/rand"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+
 	"sawbill/layout"
 	"sawbill/solver/internal/exhaust"
 )
@@ -165,5 +167,38 @@ func TestTinyGlueUps(t *testing.T) {
 	}
 	if bounded*2 < jobs {
 		t.Errorf("only %d of %d tiny jobs have a bound", bounded, jobs)
+	}
+}
+
+// TestGlueUpsStop shows that a job with a glue-up heeds the context, whenever it ends.
+func TestGlueUpsStop(t *testing.T) {
+	p := tinySetJob(2)
+	plan, status, err := Solve(stopped(), p, Options{})
+	if err != nil || status != Stopped || plan == nil || plan.Totals.Bound != nil {
+		t.Errorf("status %v, error %v, plan %v", status, err, plan)
+	}
+	ctx, cancel := context.WithCancel(context.Background())
+	defer cancel()
+	if plan, status, err = Solve(ctx, p, Options{Observer: untilFirst{cancel}}); err != nil || status != Stopped || plan == nil {
+		t.Errorf("status %v, error %v", status, err)
+	}
+}
+
+// Workers never change the plan of a job with a glue-up, nor what is proven of it.
+func TestGlueUpsAreTheSameWithMoreWorkers(t *testing.T) {
+	for seed := range int64(4) {
+		var first *layout.Plan
+		for _, workers := range []int{1, 3} {
+			plan, _, err := Solve(context.Background(), tinySetJob(seed), Options{Rounds: 10, Seed: seed, Workers: workers})
+			if err != nil {
+				t.Fatal(err)
+			}
+			if first == nil {
+				first = plan
+			}
+			if diff := cmp.Diff(first, plan); diff != "" {
+				t.Errorf("seed %d: %d workers (-1 worker):\n%s", seed, workers, diff)
+			}
+		}
 	}
 }
