@@ -63,8 +63,12 @@ func (q *proof) follow() {
 	q.attempts = append(q.attempts, q.s.newAttempt(q.s.master.again(made, nil)))
 }
 
-// proofBatch is how many boards are looked at in one go.
-const proofBatch = 16
+// proofBatch is how many boards are looked at in one go, dualRounds how many rounds
+// improve the prices before.
+const (
+	proofBatch = 16
+	dualRounds = 4
+)
 
 // step looks at a few boards, or where the prices are not settled yet improves
 // them; it reports whether a stage was finished.
@@ -76,7 +80,7 @@ func (q *proof) step() bool {
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
 	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < d.most() {
-		d.run(d.count + 1)
+		d.run(d.count + dualRounds)
 		q.attempts[len(q.attempts)-1] = q.s.newAttempt(d)
 		return false
 	}
