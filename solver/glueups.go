@@ -28,7 +28,7 @@ type glueUps struct {
 const (
 	mostAlive   = 3 // trials that are searched on
 	drawnAtOnce = 6 // neighbours of which the one is tried that comes cheapest
-	proveEvery  = 8 // rounds to a step of the proof
+	proveEvery  = 8 // rounds to a step of the proof, once something is proven
 )
 
 func newGlueUps(p *layout.Problem, sets []layout.Set, o Options, stop func() bool) *glueUps {
@@ -86,7 +86,7 @@ func (q *glueUps) run() (Status, error) {
 		if err := q.step(n); err != nil {
 			return Stopped, err
 		}
-		if n%proveEvery == 0 {
+		if n%proveEvery == 0 || q.plan.Totals.Bound == nil {
 			q.prove(n)
 		}
 		if q.o.Observer != nil {
