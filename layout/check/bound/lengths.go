@@ -76,7 +76,7 @@ func (b *bench) along(from, to span) value {
 		return best
 	}
 	short := b.briefest(shortest)
-	return max(best, b.blank(blankAt{a1, e2, b.clip(from, to), b.shift(short), b.lasting(short)}))
+	return max(best, b.blank(blankAt{a1, e2, b.clip(from, to), b.stepped(b.shift(short)), b.lasting(short)}))
 }
 
 // machines reports whether some blank between two lengths can be trued. Of a

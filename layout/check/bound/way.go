@@ -130,6 +130,12 @@ func (w *wood) thickIn(v *way, blank layout.Length) layout.Length {
 	return layout.Length(left) + 1
 }
 
+// stepped is a shift rounded down, but not so far that a strip or an offcut could begin
+// at an earlier position: blanks of which that is the same are worked out once.
+func (w *wood) stepped(shift layout.Length) layout.Length {
+	return max(0, w.y.at(w.y.down(shift)), w.y.at(w.y.down(shift+w.near))-w.near)
+}
+
 // shift is how far from y = 0 the wood of a blank of some length begins at least:
 // crook (l/L)^2.
 func (w *wood) shift(blank layout.Length) layout.Length {
