@@ -58,10 +58,11 @@ func offcutsOf(c *column.Cut) int {
 }
 
 const (
-	tidyTasks  = 40   // tries
+	tidyTasks  = 16   // tries
 	tidyBoards = 8    // that are cut, a try
 	tidySpend  = 1000 // one part in so many of the cost may be spent
-	tidyNodes  = 40   // of each choice
+	tidyNodes  = 8    // of each choice
+	tidyKnown  = 40   // ways to cut a board that are chosen among
 )
 
 // tidy is the last pass over the best plan: a few boards at a time are cut anew, in
@@ -99,7 +100,7 @@ func (s *search) tidyOnce(now *state, limit layout.Money, rng *rand.Rand) bool {
 		if t.before[k] != nil {
 			r.offer(k, t.before[k])
 		}
-		for _, c := range known {
+		for _, c := range known[max(0, len(known)-tidyKnown):] {
 			if c != t.before[k] {
 				r.offer(k, c)
 			}
