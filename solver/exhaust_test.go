@@ -15,7 +15,7 @@ import (
 const (
 	tinyJobs    = 300
 	fairShare   = 94
-	provenShare = 55
+	provenShare = 80
 )
 
 // TestTinyJobs holds plans and bounds of tiny jobs against the best of all plans,

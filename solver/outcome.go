@@ -49,10 +49,18 @@ func (a *outcome) prove(round int) {
 // anything is. A bound above the cost would be a fault of the proof, and is not
 // worth the plan: it is left out.
 func (s *search) state(plan *layout.Plan) bool {
-	if s.proof == nil {
+	made := made(s.p, s.best)
+	var priced layout.Money
+	var prices []layout.Money
+	var ok bool
+	switch {
+	case len(s.usable) == 0: // nothing is cut, and nothing costs less, at no prices at all
+		prices, ok = make([]layout.Money, len(made)), true
+	case s.proof == nil:
 		return false
+	default:
+		priced, prices, ok = s.proof.bound(made)
 	}
-	priced, prices, ok := s.proof.bound(made(s.p, s.best))
 	if ok && priced <= plan.Totals.Cost {
 		plan.Totals.Bound, plan.Totals.PriceBound = &priced, &priced
 		plan.Totals.Prices = map[string]layout.Money{}

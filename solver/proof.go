@@ -63,11 +63,12 @@ func (q *proof) follow() {
 	q.attempts = append(q.attempts, q.s.newAttempt(q.s.master.again(made, nil)))
 }
 
-// proofBatch is how many boards are looked at in one go, dualRounds how many rounds
-// improve the prices before.
+// proofBatch is how many boards are looked at in one go; proofPricings how many are
+// priced in one go before, to improve the prices, in no fewer rounds than leastRounds.
 const (
-	proofBatch = 16
-	dualRounds = 4
+	proofBatch    = 16
+	proofPricings = 160
+	leastRounds   = 4
 )
 
 // step looks at a few boards, or where the prices are not settled yet improves
@@ -80,7 +81,7 @@ func (q *proof) step() bool {
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
 	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < d.most() {
-		d.run(d.count + dualRounds)
+		d.run(d.count + max(leastRounds, proofPricings/max(1, len(a.boards))))
 		q.attempts[len(q.attempts)-1] = q.s.newAttempt(d)
 		return false
 	}
