@@ -72,8 +72,8 @@ func (b *booklet) offcutSlip(sheet *steps.Sheet, s *steps.Step) slip {
 		thickness = s.RestSize.Thickness
 	}
 	lines := []string{
-		"keep, " + sheet.Board.Species,
-		d.cleanSize(leaf) + " x " + b.reading(thickness) + ", " + d.surface(s),
+		"keep, " + sheet.Board.Species + ", " + d.surface(s),
+		d.cleanSize(leaf) + " x " + b.reading(thickness),
 		"from " + s.Board,
 	}
 	if with := defectsIn(sheet.Board, leaf.Rect); with != "" {

@@ -150,14 +150,18 @@ func (v *sectionView) stripName(n *layout.Node) {
 	if !gives(n) {
 		return
 	}
+	top, low := (v.at.Y1+v.at.Y2-textCap)/2-0.4, (v.at.Y1+v.at.Y2+textCap)/2+0.4
+	// What leans away below and above the words is not theirs.
+	lean := v.scale * float64(n.Lean) / v.at.h()
+	left := v.point(n.Y1, layout.FaceA).X + lean*(low-v.at.Y1) + 0.5
+	right := v.point(n.Y2, layout.FaceA).X + lean*(top-v.at.Y1) - 0.5
 	name := v.work.Name(n)
-	if left := v.point(n.Y1+n.Lean, layout.FaceA).X; v.types.width(name, strong()) > v.point(n.Y2, layout.FaceB).X-left-1 {
+	if v.types.width(name, strong()) > right-left {
 		name = name[min(len(name), len(v.board.Mark)+1):]
 	}
-	w := v.types.width(name, strong())
-	mid := (v.point(n.Y1, layout.FaceA).X + v.point(n.Y2+n.Lean, layout.FaceB).X) / 2
-	box := Box{mid - w/2, (v.at.Y1+v.at.Y2-textCap)/2 - 0.4, mid + w/2, (v.at.Y1+v.at.Y2+textCap)/2 + 0.4}
-	if v.free(box.grow(0.3)) && w < v.scale*float64(n.Width())-1 && v.at.h() > 1.8*textCap {
+	w, mid := v.types.width(name, strong()), (left+right)/2
+	box := Box{mid - w/2, top, mid + w/2, low}
+	if v.free(box.grow(0.3)) && w <= right-left && v.at.h() > 1.8*textCap {
 		v.text(name, box.X1, box.Y2-0.4, strong())
 	}
 }
