@@ -30,6 +30,9 @@ const (
 	divesAtOnce = 2 // how many are made together, one of them without chance
 	diveWhole   = 1 - 1e-6
 	diveShare   = 16 // one in so many of the boards that are still wanted is cut at a time
+
+	firstDivePricings = 800 // of boards, before the first choice
+	divePricings      = 80  // before each of the others
 )
 
 // diveEvery is how many rounds lie between dives: few where most boards are alike.
@@ -81,11 +84,17 @@ func (d *dive) run() {
 			d.r.offer(g, c)
 		}
 	}
-	n := max(1, len(d.free))
-	rounds := max(3, min(20, 800/n)) + 100/n
+	rounds := d.rounds(firstDivePricings, 20) + 2
 	for wants(d.st.missing) && d.generate(rounds) && d.choose() {
-		rounds = max(1, min(2, 80/n)) + 10/n
+		rounds = d.rounds(divePricings, 2)
 	}
+}
+
+// rounds is how many rounds of pricing make about so many pricings: no more than
+// most where there are many kinds of boards, and at least one.
+func (d *dive) rounds(pricings, most int) int {
+	n := max(1, len(d.free))
+	return max(1, min(most, pricings/n)) + pricings/8/n
 }
 
 // generate adds cuts until none is attractive or so many rounds were made; it
@@ -131,21 +140,18 @@ func (d *dive) choose() bool {
 	x := d.r.prog.Primal()[len(d.r.wanted):]
 	var order []int
 	rank := make([]float64, len(x))
-	wholes, sum := 0, 0.0
+	sum := 0.0
 	for k, v := range x {
 		if v > 1-diveWhole && !d.r.gone[k] {
 			order = append(order, k)
 			sum += v
 			rank[k] = v + d.daring*d.rng.Float64()
 		}
-		if v >= diveWhole {
-			wholes++
-		}
 	}
 	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(rank[b], rank[a]) })
 	made, most := 0, max(1, int(sum)/diveShare)
 	for _, k := range order {
-		if x[k] < diveWhole && made >= most || x[k] < diveWhole && wholes > 0 && made > 0 && most == 1 {
+		if x[k] < diveWhole && made >= most {
 			break
 		}
 		for range max(1, int(math.Floor(x[k]+1-diveWhole))) {

@@ -6,8 +6,6 @@ import (
 	"slices"
 	"strings"
 
-	"github.com/BurntSushi/toml"
-
 	"sawbill/layout"
 	"sawbill/layout/glueup"
 )
@@ -41,16 +39,9 @@ type designReader struct {
 // readDesign reads a design file. The design in the reader is nil where not even
 // its pattern is certain.
 func readDesign(r io.Reader, name string, shop *layout.Shop) (*designReader, layout.Complaints) {
-	d := &designReader{name: name}
-	lines, err := readLines(r)
-	if err != nil {
-		d.fault("", "", err.Error())
-		return d, d.faults
-	}
-	d.lines = keyLines(lines)
-	var keys map[string]any
-	if _, err := toml.Decode(strings.Join(lines, "\n")+"\n", &keys); err != nil {
-		d.faults = append(d.faults, notTOML(err, layout.DesignTable, name))
+	keys, lines, faults := readKeys(r, layout.DesignTable, name)
+	d := &designReader{name: name, lines: lines, faults: faults}
+	if len(faults) > 0 {
 		return d, d.faults
 	}
 	design := &glueup.Design{Units: shop.Units}

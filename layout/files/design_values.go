@@ -82,13 +82,11 @@ func (d *designReader) angle(into *layout.Angle) reading {
 // word reads one of the known words and gives its place among them.
 func (d *designReader) word(key string, value any, known []string) int {
 	text := textOf(value)
-	for i, k := range known {
-		if strings.EqualFold(text, k) {
-			return i
-		}
+	i, ok := placeOf(text, known)
+	if !ok {
+		d.fault(key, text, layout.WantOneOf(text, known))
 	}
-	d.fault(key, text, layout.WantOneOf(text, known))
-	return 0
+	return i
 }
 
 func (d *designReader) woods(key string, value any) {

@@ -1,13 +1,10 @@
 package files
 
 import (
-	"errors"
 	"io"
 	"maps"
 	"slices"
 	"strings"
-
-	"github.com/BurntSushi/toml"
 
 	"sawbill/layout"
 )
@@ -24,18 +21,11 @@ type Shop struct {
 // be read is returned even where there are complaints; but a nil Shop means
 // that not even the units are certain, and nothing else should be read with it.
 func ReadShop(r io.Reader, name string) (*Shop, layout.Complaints) {
-	s := &shopReader{name: name}
-	lines, err := readLines(r)
-	if err != nil {
-		s.fault("", "", err.Error())
-		return nil, s.faults
+	keys, lines, faults := readKeys(r, layout.ShopTable, name)
+	if len(faults) > 0 {
+		return nil, faults
 	}
-	s.lines = keyLines(lines)
-	var keys map[string]any
-	if _, err := toml.Decode(strings.Join(lines, "\n")+"\n", &keys); err != nil {
-		s.syntax(err)
-		return nil, s.faults
-	}
+	s := &shopReader{name: name, lines: lines}
 	units := layout.Unit(s.word("units", keys["units"], []string{"in", "mm"}))
 	if len(s.faults) > 0 {
 		return nil, s.faults
@@ -72,22 +62,6 @@ func lineOf(lines map[string]int, key string) int {
 		key = key[:max(0, strings.LastIndex(key, "."))]
 	}
 	return 0
-}
-
-// syntax tells what the TOML library found wrong.
-func (s *shopReader) syntax(err error) {
-	s.faults = append(s.faults, notTOML(err, layout.ShopTable, s.name))
-}
-
-// notTOML is a complaint about a file that the TOML library cannot read.
-func notTOML(err error, table layout.Table, name string) layout.Complaint {
-	c := layout.Complaint{Table: table, Row: layout.WholeTable, Want: "is not TOML: " + err.Error(), File: name}
-	var parse toml.ParseError
-	if errors.As(err, &parse) {
-		c.Want = "is not TOML: " + parse.Message + `; text and fractions are written in quotes, such as "1/8"`
-		c.Line = parse.Position.Line
-	}
-	return c
 }
 
 // key reads one key of the file, other than units and kinds.

@@ -40,13 +40,11 @@ func textOf(value any) string {
 // value is the first.
 func (s *shopReader) word(key string, value any, known []string) int {
 	text := textOf(value)
-	for i, k := range known {
-		if value == nil || strings.EqualFold(text, k) {
-			return i
-		}
+	i, ok := placeOf(text, known)
+	if !ok && value != nil {
+		s.fault(key, text, layout.WantOneOf(text, known))
 	}
-	s.fault(key, text, layout.WantOneOf(text, known))
-	return 0
+	return i
 }
 
 func (s *shopReader) fraction(value any) {

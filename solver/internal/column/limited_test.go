@@ -34,16 +34,7 @@ func compareLimited(t *testing.T, seed int64) {
 		limits[i] = rng.Intn(4)
 	}
 	b := &p.Stock[0]
-	var want Value
-	for _, v := range newBrute(p, b, price, limits).best() {
-		want = max(want, v)
-	}
-	found, exact := new(Bench).BestLimited(New(p, b, Exact()), price, limits, 1<<40)
-	checkColumn(t, seed, p, price, found)
-	checkLimits(t, seed, p, found, limits)
-	if !exact {
-		t.Errorf("seed %d: not proven best", seed)
-	}
+	found, want := besideBrute(t, seed, p, price, limits)
 	if b.Width != b.TipWidth && p.Shop.OffcutCredit > 0 {
 		if found.Value > want+4 || found.Value < want/2 {
 			t.Errorf("seed %d: found %d on a tapered board, best is %d", seed, found.Value, want)
@@ -53,6 +44,23 @@ func compareLimited(t *testing.T, seed int64) {
 	if found.Value != want {
 		t.Errorf("seed %d: found %d, best is %d", seed, found.Value, want)
 	}
+}
+
+// besideBrute is the best column within limits, which must be valid and proven, and
+// what the best of all positions is worth.
+func besideBrute(t *testing.T, seed int64, p *layout.Problem, price []Value, limits []int) (found Column, want Value) {
+	t.Helper()
+	b := &p.Stock[0]
+	for _, v := range newBrute(p, b, price, limits).best() {
+		want = max(want, v)
+	}
+	found, exact := new(Bench).BestLimited(New(p, b, Exact()), price, limits, 1<<40)
+	checkColumn(t, seed, p, price, found)
+	checkLimits(t, seed, p, found, limits)
+	if !exact {
+		t.Errorf("seed %d: not proven best", seed)
+	}
+	return found, want
 }
 
 func checkLimits(t *testing.T, seed int64, p *layout.Problem, c Column, limits []int) {

@@ -58,19 +58,9 @@ func TestWaysWithinLimits(t *testing.T) {
 	for seed := range int64(50) {
 		p, price := tinyWays(seed)
 		limits := []int{3, 2, 1}[:len(price)]
-		var want Value
-		for _, v := range newBrute(p, &p.Stock[0], price, limits).best() {
-			want = max(want, v)
-		}
-		w := New(p, &p.Stock[0], Exact())
-		found, exact := new(Bench).BestLimited(w, price, limits, 1<<40)
-		checkColumn(t, seed, p, price, found)
-		checkLimits(t, seed, p, found, limits)
-		if !exact {
-			t.Errorf("seed %d: not proven best", seed)
-		}
+		found, want := besideBrute(t, seed, p, price, limits)
 		holdWarped(t, seed, p, found.Value, want)
-		cut := new(Bench).Within(w, price, limits, 2)
+		cut := new(Bench).Within(New(p, &p.Stock[0], Exact()), price, limits, 2)
 		checkLimits(t, seed, p, Column{Root: cut.Root}, limits)
 	}
 }
