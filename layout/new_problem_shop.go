@@ -47,6 +47,7 @@ func checkShop(cs *Complaints, s *Shop) {
 	checkPrices(a, s)
 	checkClearance(a, s)
 	checkGrades(a, s)
+	checkHidden(a, s)
 }
 
 func checkPrices(a about, s *Shop) {
@@ -83,6 +84,26 @@ func checkGrades(a about, s *Shop) {
 		for _, kind := range slices.Concat(s.Grades[name].Show, s.Grades[name].Back) {
 			if _, known := s.Kinds[kind]; !known {
 				a.fault("grades."+name, string(kind), WantOneOf(string(kind), s.kindWords()))
+			}
+		}
+	}
+}
+
+func checkHidden(a about, s *Shop) {
+	names := slices.Sorted(maps.Keys(s.Hidden))
+	for i, name := range names {
+		h, key := s.Hidden[name], "hidden."+name
+		if h.Per10BF < 0 || h.Per10BF > MaxRate {
+			a.fault(key+".per_10bf", h.Per10BF.String(), "want a number from 0 to "+MaxRate.String())
+		}
+		for _, l := range []shopLength{{".length", h.Length}, {".width", h.Width}} {
+			if l.length < 0 || l.length > MaxLength {
+				a.fault(key+l.key, l.length.String(), "want a length from 0 to 30 m")
+			}
+		}
+		for _, other := range names[:i] {
+			if SameSpecies(name, other) {
+				a.fault(key, name, fmt.Sprintf("which is there already, as %q", other))
 			}
 		}
 	}

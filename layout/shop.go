@@ -54,7 +54,8 @@ type Shop struct {
 	PriceUnit PriceUnit
 	Clearance map[Kind]Clearance
 	Grades    map[string]Grade
-	Kinds     map[Kind]bool // true: sound
+	Kinds     map[Kind]bool     // true: sound
+	Hidden    map[string]Hidden // by species, as the shop file spells it; see HiddenOf
 }
 
 // DefaultShop is the shop of model section 5 with no key set but units.
@@ -65,6 +66,7 @@ func DefaultShop(u Unit) *Shop {
 		Price:  map[string]Money{},
 		Grades: StandardGrades(),
 		Kinds:  map[Kind]bool{},
+		Hidden: map[string]Hidden{},
 	}
 	for _, k := range SoundKinds() {
 		s.Kinds[k] = true

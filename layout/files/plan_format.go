@@ -24,37 +24,45 @@ type plan1 struct {
 }
 
 type shop1 struct {
-	Units              string            `json:"units"`
-	Fraction           count             `json:"fraction"`
-	RipKerf            nm                `json:"rip_kerf"`
-	CrosscutKerf       nm                `json:"crosscut_kerf"`
-	RoughRipKerf       nm                `json:"rough_rip_kerf"`
-	ResawKerf          nm                `json:"resaw_kerf"`
-	EndTrim            nm                `json:"end_trim"`
-	EdgeJoint          nm                `json:"edge_joint"`
-	EndSquare          nm                `json:"end_square"`
-	FaceSkim           nm                `json:"face_skim"`
-	Snipe              nm                `json:"snipe"`
-	PanelSquare        nm                `json:"panel_square"`
-	LengthAllowance    nm                `json:"length_allowance"`
-	WidthAllowance     nm                `json:"width_allowance"`
-	ThicknessAllowance nm                `json:"thickness_allowance"`
-	MinBlank           nm                `json:"min_blank"`
-	MaxBlank           *nm               `json:"max_blank" absent:"none"`
-	JointerWidth       *nm               `json:"jointer_width" absent:"none"`
-	PlanerWidth        *nm               `json:"planer_width" absent:"none"`
-	MinRipLength       nm                `json:"min_rip_length"`
-	MinRip             nm                `json:"min_rip"`
-	MinCrosscut        nm                `json:"min_crosscut"`
-	MinOffcutLength    nm                `json:"min_offcut_length"`
-	MinOffcutWidth     nm                `json:"min_offcut_width"`
-	OffcutCredit       credit            `json:"offcut_credit"`
-	RipAgain           bool              `json:"rip_again"`
-	Price              map[string]money  `json:"price"`
-	PriceUnit          string            `json:"price_unit"`
-	Clearance          map[string][2]nm  `json:"clearance"`
-	Grades             map[string]grade1 `json:"grades"`
-	Kinds              map[string]string `json:"kinds"`
+	Units              string             `json:"units"`
+	Fraction           count              `json:"fraction"`
+	RipKerf            nm                 `json:"rip_kerf"`
+	CrosscutKerf       nm                 `json:"crosscut_kerf"`
+	RoughRipKerf       nm                 `json:"rough_rip_kerf"`
+	ResawKerf          nm                 `json:"resaw_kerf"`
+	EndTrim            nm                 `json:"end_trim"`
+	EdgeJoint          nm                 `json:"edge_joint"`
+	EndSquare          nm                 `json:"end_square"`
+	FaceSkim           nm                 `json:"face_skim"`
+	Snipe              nm                 `json:"snipe"`
+	PanelSquare        nm                 `json:"panel_square"`
+	LengthAllowance    nm                 `json:"length_allowance"`
+	WidthAllowance     nm                 `json:"width_allowance"`
+	ThicknessAllowance nm                 `json:"thickness_allowance"`
+	MinBlank           nm                 `json:"min_blank"`
+	MaxBlank           *nm                `json:"max_blank" absent:"none"`
+	JointerWidth       *nm                `json:"jointer_width" absent:"none"`
+	PlanerWidth        *nm                `json:"planer_width" absent:"none"`
+	MinRipLength       nm                 `json:"min_rip_length"`
+	MinRip             nm                 `json:"min_rip"`
+	MinCrosscut        nm                 `json:"min_crosscut"`
+	MinOffcutLength    nm                 `json:"min_offcut_length"`
+	MinOffcutWidth     nm                 `json:"min_offcut_width"`
+	OffcutCredit       credit             `json:"offcut_credit"`
+	RipAgain           bool               `json:"rip_again"`
+	Price              map[string]money   `json:"price"`
+	PriceUnit          string             `json:"price_unit"`
+	Clearance          map[string][2]nm   `json:"clearance"`
+	Grades             map[string]grade1  `json:"grades"`
+	Kinds              map[string]string  `json:"kinds"`
+	Hidden             map[string]hidden1 `json:"hidden,omitempty"`
+}
+
+// hidden1 leaves out a side that the shop does not say.
+type hidden1 struct {
+	Per10BF rate `json:"per_10bf"`
+	Length  nm   `json:"length,omitempty"`
+	Width   nm   `json:"width,omitempty"`
 }
 
 type grade1 struct {

@@ -83,6 +83,25 @@ func (c *credit) UnmarshalJSON(data []byte) error {
 	return nil
 }
 
+// rate is a number of hidden defects in the plan file, exact to six decimals.
+type rate layout.Rate
+
+// MarshalJSON writes as many decimals as needed.
+func (r rate) MarshalJSON() ([]byte, error) { return []byte(layout.Rate(r).String()), nil }
+
+// UnmarshalJSON reads the number from its text.
+func (r *rate) UnmarshalJSON(data []byte) error {
+	if isNull(data) {
+		return nil
+	}
+	n, ok := fixed(data, 6)
+	if !ok || n < 0 || n > int64(layout.MaxRate) {
+		return fmt.Errorf("found %s, want a number from 0 to %v", short(data), layout.MaxRate)
+	}
+	*r = rate(n)
+	return nil
+}
+
 // degrees is an angle in the plan file, exact to six decimals.
 type degrees layout.Angle
 

@@ -45,6 +45,9 @@ func (c *converter) shop(s shop1) *layout.Shop {
 		Kinds: eachValue[string, layout.Kind](s.Kinds, func(sound string) bool {
 			return c.word("shop.kinds", sound, soundWords) == 1
 		}),
+		Hidden: eachValue[string, string](s.Hidden, func(h hidden1) layout.Hidden {
+			return layout.Hidden{Per10BF: layout.Rate(h.Per10BF), Length: at("hidden", h.Length), Width: at("hidden", h.Width)}
+		}),
 	}
 }
 

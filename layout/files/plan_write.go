@@ -75,6 +75,9 @@ func toShop1(s *layout.Shop) shop1 {
 			return grade1{each(g.Show, kindWord), each(g.Back, kindWord)}
 		}),
 		Kinds: eachValue[layout.Kind, string](s.Kinds, soundness),
+		Hidden: eachValue[string, string](s.Hidden, func(h layout.Hidden) hidden1 {
+			return hidden1{rate(h.Per10BF), nm(h.Length), nm(h.Width)}
+		}),
 	}
 }
 

@@ -91,9 +91,11 @@ func (s *shopReader) key(key string, value any) {
 		s.clearance(value)
 	case "grades":
 		s.grades(value)
+	case "hidden":
+		s.hidden(value)
 	default:
 		known := append(slices.Sorted(maps.Keys(lengths)), "units", "kinds", "fraction", "offcut_credit",
-			"rip_again", "price_unit", "price", "clearance", "grades")
+			"rip_again", "price_unit", "price", "clearance", "grades", "hidden")
 		s.fault(key, "", "the key is not known: "+layout.WantOneOf(key, known))
 	}
 }

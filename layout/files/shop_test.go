@@ -36,6 +36,14 @@ Fleck = "sound"
 [grades.shelf]
 show = ["fleck"]
 back = ["knot", "worm"]
+
+[hidden.ash]
+per_10bf = 1.25
+length = 60
+width = "1in"
+
+[hidden."white oak"]
+per_10bf = 0
 `
 	want := layout.DefaultShop(layout.Millimetres)
 	want.Fraction = 16
@@ -49,6 +57,11 @@ back = ["knot", "worm"]
 	want.Grades["one-face"] = layout.Grade{Back: sound}
 	want.Grades["sound"] = layout.Grade{Show: sound, Back: sound}
 	want.Grades["shelf"] = layout.Grade{Show: []layout.Kind{"fleck"}, Back: []layout.Kind{"knot", "worm"}}
+
+	want.Hidden = map[string]layout.Hidden{
+		"ash":       {Per10BF: 1250000, Length: 60 * layout.Millimetre, Width: layout.Inch},
+		"white oak": {},
+	}
 
 	shop, cs := ReadShop(strings.NewReader(text), "shop.toml")
 	if len(cs) > 0 {
@@ -100,9 +113,14 @@ worm = "bad"
 [grades.shelf]
 show = "knot"
 bakc = []
+[hidden.ash]
+per_10bf = -1
+length = 0
+[hidden.elm]
+per10bf = 1
 `, []string{
 			`shop.toml:1: rip_kerf: found "x", want a length such as 5-7/8, 5-7/8", 8' 2-1/2" or 149.5mm`,
-			`shop.toml:2: rip_kref: the key is not known: want one of crosscut_kerf, edge_joint, end_square, end_trim, face_skim, jointer_width, length_allowance, max_blank, min_blank, min_crosscut, min_offcut_length, min_offcut_width, min_rip, min_rip_length, panel_square, planer_width, resaw_kerf, rip_kerf, rough_rip_kerf, snipe, thickness_allowance, width_allowance, units, kinds, fraction, offcut_credit, rip_again, price_unit, price, clearance, grades (did you mean "rip_kerf"?)`,
+			`shop.toml:2: rip_kref: the key is not known: want one of crosscut_kerf, edge_joint, end_square, end_trim, face_skim, jointer_width, length_allowance, max_blank, min_blank, min_crosscut, min_offcut_length, min_offcut_width, min_rip, min_rip_length, panel_square, planer_width, resaw_kerf, rip_kerf, rough_rip_kerf, snipe, thickness_allowance, width_allowance, units, kinds, fraction, offcut_credit, rip_again, price_unit, price, clearance, grades, hidden (did you mean "rip_kerf"?)`,
 			`shop.toml:3: end_trim: found "-1", want a length that is not negative`,
 			`shop.toml:4: fraction: found "12", want 2, 4, 8, 16, 32 or 64`,
 			`shop.toml:5: offcut_credit: found "1", want a share from 0 to less than 1, such as 0.6`,
@@ -116,6 +134,10 @@ bakc = []
 			`shop.toml:16: kinds.worm: found "bad", want one of unsound, sound`,
 			`shop.toml:18: grades.shelf.show: found "knot", want a list of kinds, such as ["knot", "pin"]`,
 			`shop.toml:19: grades.shelf.bakc: the key is not known: want one of show, back (did you mean "back"?)`,
+			`shop.toml:21: hidden.ash.per_10bf: found "-1", want a number from 0 to 1000 with up to six decimals, such as 0.5`,
+			`shop.toml:22: hidden.ash.length: found "0", want a length of more than 0`,
+			`shop.toml:23: hidden.elm: want per_10bf, the mean number of hidden defects in ten board feet`,
+			`shop.toml:24: hidden.elm.per10bf: the key is not known: want one of per_10bf, length, width (did you mean "per_10bf"?)`,
 		}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
@@ -139,7 +161,7 @@ func errorText(err error) string {
 }
 
 func FuzzReadShop(f *testing.F) {
-	f.Add("units = \"mm\"\nrip_kerf = 2.8\n[price]\nash = 7\n[clearance]\ncheck = [1, \"1/2\"]\n")
+	f.Add("units = \"mm\"\nrip_kerf = 2.8\n[price]\nash = 7\n[clearance]\ncheck = [1, \"1/2\"]\n[hidden.ash]\nper_10bf = 0.5\nlength = 3\n")
 	f.Add("[grades.x]\nshow = [\"knot\"]\n[kinds]\nworm = \"sound\"\n")
 	f.Add("units = 1979-05-27\nclearance = { check = [1, 0] }\na.b.c = inf\n")
 	f.Fuzz(func(t *testing.T, text string) {
