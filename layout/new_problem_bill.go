@@ -47,6 +47,9 @@ func checkPart(a about, shop *Shop, p *Part) {
 		a.fault("quantity", strconv.Itoa(p.Quantity), "want a whole number from 1 to "+strconv.Itoa(MaxQuantity)+
 			`; to leave a row out put "# " in front of it`)
 	}
+	if p.Spare < 0 || p.Spare > MaxQuantity {
+		a.fault("spare", strconv.Itoa(p.Spare), "want a whole number from 0 to "+strconv.Itoa(MaxQuantity))
+	}
 	if p.Priority < 0 {
 		a.fault("priority", strconv.Itoa(p.Priority), "want 1, 2, … or nothing")
 	}

@@ -26,6 +26,9 @@ func checkStrip(a about, p *Part) {
 	if p.Slices < 1 || p.Slices > MaxQuantity {
 		a.fault("slices", strconv.Itoa(p.Slices), "want a whole number from 1 to "+strconv.Itoa(MaxQuantity))
 	}
+	if p.Spare != 0 {
+		a.fault("spare", strconv.Itoa(p.Spare), "is not for the rows of a set: ask for more slices, or for spare_slices and spare_strips in its design")
+	}
 	checkSize(a, "slice_thickness", p.SliceThickness)
 	if 0 < p.SliceThickness && p.SliceThickness < leastSlice {
 		a.fault("slice_thickness", p.SliceThickness.String(), "want at least "+leastSlice.String())
@@ -64,6 +67,9 @@ func checkSameStrip(a about, first, p *Part) {
 	}
 	if p.SliceThickness != first.SliceThickness {
 		a.fault("slice_thickness", p.SliceThickness.String(), same+first.SliceThickness.String())
+	}
+	if !SamePiece(p.Piece, first.Piece) {
+		a.fault("piece", p.Piece, same+first.Piece)
 	}
 	if p.Priority != first.Priority {
 		a.fault("priority", strconv.Itoa(p.Priority), same+strconv.Itoa(first.Priority))

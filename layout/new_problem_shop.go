@@ -48,6 +48,7 @@ func checkShop(cs *Complaints, s *Shop) {
 	checkClearance(a, s)
 	checkGrades(a, s)
 	checkHidden(a, s)
+	checkCharges(a, s.Charges)
 }
 
 func checkPrices(a about, s *Shop) {

@@ -13,6 +13,7 @@ type Part struct {
 	Thickness, Width Length   // finished section
 	Length           Length   // finished, along the grain; 0 in a set
 	Quantity         int
+	Spare            int // more pieces, cut only where they cost nothing; 0 in a set
 	Grade            string
 	Bevel            Angle
 	OnEdge, Resaw    bool
@@ -22,6 +23,7 @@ type Part struct {
 	Set              string
 	Slices           int
 	SliceThickness   Length
+	Piece            string // the finished piece that the parts belong to, or empty
 	Note             string
 }
 

@@ -56,6 +56,7 @@ type Shop struct {
 	Grades    map[string]Grade
 	Kinds     map[Kind]bool     // true: sound
 	Hidden    map[string]Hidden // by species, as the shop file spells it; see HiddenOf
+	Charges   *Charges          // nil: the shop file has no table for quotes
 }
 
 // DefaultShop is the shop of model section 5 with no key set but units.

@@ -237,6 +237,11 @@ func TestBrokenFigures(t *testing.T) {
 			p.Problem.Bill[0].Quantity = 2
 			p.Missing = nil
 		}},
+		{"more than the spares", "V11", "shelf is made 3 times; the bill asks for 1 and 1 spare", true, func(p *layout.Plan) {
+			p.Problem.Bill[0].Quantity, p.Problem.Bill[0].Spare = 1, 1
+			p.Missing = nil
+		}},
+		{"spares that nobody can count", "form", "spare is -1", true, func(p *layout.Plan) { p.Problem.Bill[0].Spare = -1 }},
 		{"layers count", "V11", "slip is made 2 times; the bill asks for 1", true, func(p *layout.Plan) { p.Problem.Bill[3].Quantity = 1 }},
 		{"missing not listed", "V11", "shelf: 1 missing, but the plan lists 0", true, func(p *layout.Plan) { p.Missing = nil }},
 		{"missing listed twice", "V11", "shelf: 1 missing, but the plan lists 2", true, func(p *layout.Plan) {

@@ -136,6 +136,10 @@ func billForm(p *layout.Part, f formFaults) {
 	f.length("width", p.Width, 1)
 	f.length("length", p.Length, least)
 	f.count("quantity", p.Quantity)
+	f.count("spare", p.Spare)
+	if p.Set != "" && p.Spare > 0 {
+		f.add("%d spare of a row of a set; its slices are what counts", p.Spare)
+	}
 	f.count("slices", p.Slices)
 	if p.Bevel < 0 || p.Bevel > 45*layout.Degree {
 		f.add("bevel is %d millionths of a degree; want 0 to 45 degrees", int64(p.Bevel))

@@ -1,9 +1,15 @@
 package check
 
-import "sawbill/layout"
+import (
+	"fmt"
+	"strconv"
 
-// v11: nothing is made more often than the bill asks, what is missing is
-// listed, and pieces of one match word are from one board.
+	"sawbill/layout"
+)
+
+// v11: nothing is made more often than the bill asks, with what it lets be spare, what
+// is missing without the spares is listed, and pieces of one match word are from one
+// board.
 func v11(j *job, note note) {
 	made := j.made()
 	want := map[string]int{} // what must be listed as missing
@@ -12,8 +18,8 @@ func v11(j *job, note note) {
 		if p.Set != "" {
 			continue
 		}
-		if made[p.Name] > p.Quantity {
-			note("", "", "%s is made %d times; the bill asks for %d", p.Name, made[p.Name], p.Quantity)
+		if made[p.Name] > p.Quantity+p.Spare {
+			note("", "", "%s is made %d times; the bill asks for %s", p.Name, made[p.Name], asked(p))
 		}
 		want[p.Name] = max(0, p.Quantity-made[p.Name])
 	}
@@ -22,6 +28,13 @@ func v11(j *job, note note) {
 		v11Listed(j, want, note)
 	}
 	v11Match(j, note)
+}
+
+func asked(p *layout.Part) string {
+	if p.Spare > 0 {
+		return fmt.Sprintf("%d and %d spare", p.Quantity, p.Spare)
+	}
+	return strconv.Itoa(p.Quantity)
 }
 
 func (j *job) made() map[string]int {

@@ -2,6 +2,7 @@ package files
 
 import (
 	"io"
+	"strconv"
 	"strings"
 
 	"sawbill/layout"
@@ -26,6 +27,7 @@ type billRow struct {
 	Width          string `csv:"width" needed:"yes"`
 	Length         string `csv:"length"`
 	Quantity       string `csv:"quantity" needed:"yes"`
+	Spare          string `csv:"spare"`
 	Grade          string `csv:"grade"`
 	Bevel          string `csv:"bevel"`
 	OnEdge         string `csv:"on_edge"`
@@ -37,6 +39,7 @@ type billRow struct {
 	Set            string `csv:"set"`
 	Slices         string `csv:"slices"`
 	SliceThickness string `csv:"slice_thickness"`
+	Piece          string `csv:"piece"`
 	Note           string `csv:"note"`
 }
 
@@ -61,11 +64,11 @@ func (c cells) part(row billRow) layout.Part {
 	p := layout.Part{
 		Name: row.Part, Species: alternatives(row.Species),
 		Thickness: c.length("thickness", row.Thickness), Width: c.length("width", row.Width),
-		Quantity: c.quantity(row.Quantity), Grade: strings.ToLower(row.Grade),
+		Quantity: c.quantity(row.Quantity), Spare: c.spare(row.Spare), Grade: strings.ToLower(row.Grade),
 		OnEdge: c.yes("on_edge", row.OnEdge), Resaw: c.yes("resaw", row.Resaw),
 		Match: textOrNone(row.Match), From: strings.Fields(textOrNone(row.From)), NotFrom: strings.Fields(textOrNone(row.NotFrom)),
 		Set: textOrNone(row.Set), SliceThickness: c.lengthOrNone("slice_thickness", row.SliceThickness),
-		Note: row.Note,
+		Piece: textOrNone(row.Piece), Note: row.Note,
 	}
 	if p.Grade == "" {
 		p.Grade = layout.Clear
@@ -90,6 +93,18 @@ func (c cells) quantity(text string) int {
 		return 0
 	}
 	return c.whole("quantity", text, layout.MaxQuantity)
+}
+
+func (c cells) spare(text string) int {
+	if unused(text) {
+		return 0
+	}
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 0 || n > layout.MaxQuantity {
+		c.fault("spare", text, "want a whole number from 0 to "+strconv.Itoa(layout.MaxQuantity))
+		return 0
+	}
+	return n
 }
 
 func (c cells) angle(text string) layout.Angle {

@@ -58,9 +58,9 @@ M5;elm;13/16in;150;;2440;1;;;S4S;0;Yard;;;;knot 31,5..33 x 10..20 /B | pin 50 x 
 }
 
 func TestReadBill(t *testing.T) {
-	const text = `part,species,thickness,width,length,quantity,grade,bevel,on_edge,resaw,match,priority,from,not_from,set,slices,slice_thickness,note
-rail, ash | elm ,3/4,3,30,2,One-Face,22.5,yes,YES,top,1,A1 A2,A3,,0,no,see drawing
-strip,ash,7/8,1-1/4,,6,,0,no,,,,,,board,12,1-1/2,
+	const text = `part,species,thickness,width,length,quantity,grade,bevel,on_edge,resaw,match,priority,from,not_from,set,slices,slice_thickness,note,Piece,spare
+rail, ash | elm ,3/4,3,30,2,One-Face,22.5,yes,YES,top,1,A1 A2,A3,,0,no,see drawing,tray,2
+strip,ash,7/8,1-1/4,,6,,0,no,,,,,,board,12,1-1/2,,no,0
 `
 	bill, cs := ReadBill(strings.NewReader(text), "bill.csv", layout.DefaultShop(layout.Inches))
 	const in = layout.Inch
@@ -69,6 +69,7 @@ strip,ash,7/8,1-1/4,,6,,0,no,,,,,,board,12,1-1/2,
 			Name: "rail", Species: []string{"ash", "elm"}, Thickness: 3 * in / 4, Width: 3 * in, Length: 30 * in,
 			Quantity: 2, Grade: layout.OneFace, Bevel: 22*layout.Degree + layout.Degree/2, OnEdge: true, Resaw: true,
 			Match: "top", Priority: 1, From: []string{"A1", "A2"}, NotFrom: []string{"A3"}, Note: "see drawing",
+			Piece: "tray", Spare: 2,
 		},
 		{
 			Name: "strip", Species: []string{"ash"}, Thickness: 7 * in / 8, Width: 5 * in / 4, Quantity: 6,
@@ -128,6 +129,14 @@ rail,ash,1-1/8,3,30,1.5,,,,,
 			`bill.csv:4: species: found "ahs", of which the stock has no board: want one of ash (did you mean "ash"?)`,
 			`bill.csv:5: quantity: found "1.5", want a whole number from 1 to 100000`,
 			`bill.csv:5: part: found "rail", want a name that no other part has`,
+		}},
+		{"spares of a glue-up", goodStock, `part,species,thickness,width,length,quantity,set,slices,slice_thickness,spare,piece
+light,ash,3/4,1,,2,top,4,1,1,tray
+dark,ash,3/4,1,,2,top,4,1,-1,box
+`, []string{
+			`bill.csv:2: spare: found "1", is not for the rows of a set: ask for more slices, or for spare_slices and spare_strips in its design`,
+			`bill.csv:3: spare: found "-1", want a whole number from 0 to 100000`,
+			`bill.csv:3: piece: found "box", want what light has, of the same set: tray`,
 		}},
 		{"both", "board,species,thickness,width,lenght\nA1,ash,4/4,8,96\n", goodBill + "rail,ash,46116,3,30,1\n", []string{
 			`stock.csv:1: length: the column is missing: want board, species, thickness, width, length and, if you like, tip_width, count, cost, edges, faces, bow, crook, cup, twist, source, place, grade, note, defects`,

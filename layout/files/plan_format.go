@@ -56,6 +56,16 @@ type shop1 struct {
 	Grades             map[string]grade1  `json:"grades"`
 	Kinds              map[string]string  `json:"kinds"`
 	Hidden             map[string]hidden1 `json:"hidden,omitempty"`
+	Quote              *quote1            `json:"quote,omitempty"`
+}
+
+// quote1 leaves out what is 0.
+type quote1 struct {
+	Hours    hours  `json:"hours,omitempty"`
+	Rate     money  `json:"rate,omitempty"`
+	Finish   money  `json:"finish,omitempty"`
+	Hardware money  `json:"hardware,omitempty"`
+	Margin   margin `json:"margin,omitempty"`
 }
 
 // hidden1 leaves out a side that the shop does not say.
@@ -114,6 +124,7 @@ type part1 struct {
 	Width          nm       `json:"width"`
 	Length         nm       `json:"length,omitempty"`
 	Quantity       count    `json:"quantity"`
+	Spare          count    `json:"spare,omitempty"`
 	Grade          string   `json:"grade,omitempty"`
 	Bevel          degrees  `json:"bevel,omitempty"`
 	OnEdge         bool     `json:"on_edge,omitempty"`
@@ -125,6 +136,7 @@ type part1 struct {
 	Set            string   `json:"set,omitempty"`
 	Slices         count    `json:"slices,omitempty"`
 	SliceThickness nm       `json:"slice_thickness,omitempty"`
+	Piece          string   `json:"piece,omitempty"`
 	Note           string   `json:"note,omitempty"`
 }
 

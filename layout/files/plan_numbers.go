@@ -90,15 +90,40 @@ type rate layout.Rate
 func (r rate) MarshalJSON() ([]byte, error) { return []byte(layout.Rate(r).String()), nil }
 
 // UnmarshalJSON reads the number from its text.
-func (r *rate) UnmarshalJSON(data []byte) error {
+func (r *rate) UnmarshalJSON(data []byte) error { return setMillionths(r, data, rate(layout.MaxRate)) }
+
+// hours are a time in the plan file, exact to six decimals.
+type hours layout.Hours
+
+// MarshalJSON writes as many decimals as needed.
+func (h hours) MarshalJSON() ([]byte, error) { return []byte(layout.Hours(h).String()), nil }
+
+// UnmarshalJSON reads the number from its text.
+func (h *hours) UnmarshalJSON(data []byte) error {
+	return setMillionths(h, data, hours(layout.MaxHours))
+}
+
+// margin is a share on top in the plan file, exact to six decimals.
+type margin layout.Margin
+
+// MarshalJSON writes as many decimals as needed.
+func (m margin) MarshalJSON() ([]byte, error) { return []byte(layout.Margin(m).String()), nil }
+
+// UnmarshalJSON reads the number from its text.
+func (m *margin) UnmarshalJSON(data []byte) error {
+	return setMillionths(m, data, margin(layout.MaxMargin))
+}
+
+// setMillionths reads a number from 0 to most, in millionths of one.
+func setMillionths[T ~int64](into *T, data []byte, most T) error {
 	if isNull(data) {
 		return nil
 	}
 	n, ok := fixed(data, 6)
-	if !ok || n < 0 || n > int64(layout.MaxRate) {
-		return fmt.Errorf("found %s, want a number from 0 to %v", short(data), layout.MaxRate)
+	if !ok || n < 0 || n > int64(most) {
+		return fmt.Errorf("found %s, want a number from 0 to %d with at most six decimals", short(data), int64(most)/1_000_000)
 	}
-	*r = rate(n)
+	*into = T(n)
 	return nil
 }
 

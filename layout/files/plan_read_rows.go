@@ -48,6 +48,18 @@ func (c *converter) shop(s shop1) *layout.Shop {
 		Hidden: eachValue[string, string](s.Hidden, func(h hidden1) layout.Hidden {
 			return layout.Hidden{Per10BF: layout.Rate(h.Per10BF), Length: at("hidden", h.Length), Width: at("hidden", h.Width)}
 		}),
+		Charges: c.charges(s.Quote),
+	}
+}
+
+func (c *converter) charges(q *quote1) *layout.Charges {
+	if q == nil {
+		return nil
+	}
+	return &layout.Charges{
+		Hours: layout.Hours(q.Hours), Rate: c.money("shop.quote.rate", q.Rate),
+		Finish: c.money("shop.quote.finish", q.Finish), Hardware: c.money("shop.quote.hardware", q.Hardware),
+		Margin: layout.Margin(q.Margin),
 	}
 }
 
@@ -112,11 +124,11 @@ func (c *converter) part(p part1) layout.Part {
 	return layout.Part{
 		Name: p.Part, Species: p.Species,
 		Thickness: c.size(at+"thickness", p.Thickness), Width: c.size(at+"width", p.Width),
-		Length: c.length(at+"length", p.Length), Quantity: int(p.Quantity), Grade: p.Grade,
+		Length: c.length(at+"length", p.Length), Quantity: int(p.Quantity), Spare: int(p.Spare), Grade: p.Grade,
 		Bevel: layout.Angle(p.Bevel), OnEdge: p.OnEdge, Resaw: p.Resaw, Match: p.Match,
 		Priority: int(p.Priority), From: p.From, NotFrom: p.NotFrom,
 		Set: p.Set, Slices: int(p.Slices),
-		SliceThickness: c.length(at+"slice_thickness", p.SliceThickness), Note: p.Note,
+		SliceThickness: c.length(at+"slice_thickness", p.SliceThickness), Piece: p.Piece, Note: p.Note,
 	}
 }
 

@@ -78,7 +78,15 @@ func toShop1(s *layout.Shop) shop1 {
 		Hidden: eachValue[string, string](s.Hidden, func(h layout.Hidden) hidden1 {
 			return hidden1{rate(h.Per10BF), nm(h.Length), nm(h.Width)}
 		}),
+		Quote: toQuote1(s.Charges),
 	}
+}
+
+func toQuote1(c *layout.Charges) *quote1 {
+	if c == nil {
+		return nil
+	}
+	return &quote1{hours(c.Hours), money(c.Rate), money(c.Finish), money(c.Hardware), margin(c.Margin)}
 }
 
 func kindWord(k layout.Kind) string { return string(k) }
@@ -124,10 +132,11 @@ func toPart1(p layout.Part) part1 {
 	return part1{
 		Part: p.Name, Species: each(p.Species, func(s string) string { return s }),
 		Thickness: nm(p.Thickness), Width: nm(p.Width), Length: nm(p.Length),
-		Quantity: count(p.Quantity), Grade: p.Grade, Bevel: degrees(p.Bevel),
+		Quantity: count(p.Quantity), Spare: count(p.Spare), Grade: p.Grade, Bevel: degrees(p.Bevel),
 		OnEdge: p.OnEdge, Resaw: p.Resaw, Match: p.Match, Priority: count(p.Priority),
 		From: p.From, NotFrom: p.NotFrom,
-		Set: p.Set, Slices: count(p.Slices), SliceThickness: nm(p.SliceThickness), Note: p.Note,
+		Set: p.Set, Slices: count(p.Slices), SliceThickness: nm(p.SliceThickness),
+		Piece: p.Piece, Note: p.Note,
 	}
 }
 

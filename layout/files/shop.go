@@ -93,9 +93,11 @@ func (s *shopReader) key(key string, value any) {
 		s.grades(value)
 	case "hidden":
 		s.hidden(value)
+	case "quote":
+		s.charges(value)
 	default:
 		known := append(slices.Sorted(maps.Keys(lengths)), "units", "kinds", "fraction", "offcut_credit",
-			"rip_again", "price_unit", "price", "clearance", "grades", "hidden")
+			"rip_again", "price_unit", "price", "clearance", "grades", "hidden", "quote")
 		s.fault(key, "", "the key is not known: "+layout.WantOneOf(key, known))
 	}
 }

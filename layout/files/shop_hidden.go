@@ -34,12 +34,7 @@ func (s *shopReader) hidden(value any) {
 }
 
 func (s *shopReader) rate(key string, value any) layout.Rate {
-	n, ok := fixed([]byte(textOf(value)), 6)
-	if !ok || n < 0 || n > int64(layout.MaxRate) {
-		s.fault(key, textOf(value), "want a number from 0 to "+layout.MaxRate.String()+" with up to six decimals, such as 0.5")
-		return 0
-	}
-	return layout.Rate(n)
+	return layout.Rate(s.millionths(key, value, int64(layout.MaxRate), "a number", "0.5"))
 }
 
 // side is a length that is more than 0: it would otherwise stand for one that is not

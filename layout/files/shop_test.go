@@ -44,6 +44,13 @@ width = "1in"
 
 [hidden."white oak"]
 per_10bf = 0
+
+[quote]
+hours = 14.5
+rate = "42"
+finish = 18.25
+hardware = 0
+margin = 0.25
 `
 	want := layout.DefaultShop(layout.Millimetres)
 	want.Fraction = 16
@@ -61,6 +68,9 @@ per_10bf = 0
 	want.Hidden = map[string]layout.Hidden{
 		"ash":       {Per10BF: 1250000, Length: 60 * layout.Millimetre, Width: layout.Inch},
 		"white oak": {},
+	}
+	want.Charges = &layout.Charges{
+		Hours: 29 * layout.Hour / 2, Rate: 42 * layout.Unity, Finish: 182500, Margin: layout.MarginUnity / 4,
 	}
 
 	shop, cs := ReadShop(strings.NewReader(text), "shop.toml")
@@ -120,7 +130,7 @@ length = 0
 per10bf = 1
 `, []string{
 			`shop.toml:1: rip_kerf: found "x", want a length such as 5-7/8, 5-7/8", 8' 2-1/2" or 149.5mm`,
-			`shop.toml:2: rip_kref: the key is not known: want one of crosscut_kerf, edge_joint, end_square, end_trim, face_skim, jointer_width, length_allowance, max_blank, min_blank, min_crosscut, min_offcut_length, min_offcut_width, min_rip, min_rip_length, panel_square, planer_width, resaw_kerf, rip_kerf, rough_rip_kerf, snipe, thickness_allowance, width_allowance, units, kinds, fraction, offcut_credit, rip_again, price_unit, price, clearance, grades, hidden (did you mean "rip_kerf"?)`,
+			`shop.toml:2: rip_kref: the key is not known: want one of crosscut_kerf, edge_joint, end_square, end_trim, face_skim, jointer_width, length_allowance, max_blank, min_blank, min_crosscut, min_offcut_length, min_offcut_width, min_rip, min_rip_length, panel_square, planer_width, resaw_kerf, rip_kerf, rough_rip_kerf, snipe, thickness_allowance, width_allowance, units, kinds, fraction, offcut_credit, rip_again, price_unit, price, clearance, grades, hidden, quote (did you mean "rip_kerf"?)`,
 			`shop.toml:3: end_trim: found "-1", want a length that is not negative`,
 			`shop.toml:4: fraction: found "12", want 2, 4, 8, 16, 32 or 64`,
 			`shop.toml:5: offcut_credit: found "1", want a share from 0 to less than 1, such as 0.6`,
@@ -138,6 +148,15 @@ per10bf = 1
 			`shop.toml:22: hidden.ash.length: found "0", want a length of more than 0`,
 			`shop.toml:23: hidden.elm: want per_10bf, the mean number of hidden defects in ten board feet`,
 			`shop.toml:24: hidden.elm.per10bf: the key is not known: want one of per_10bf, length, width (did you mean "per_10bf"?)`,
+		}},
+		{"quotes", "[quote]\nhours = 1e9\nfinish = \"-1\"\nmargin = \"25%\"\nhardwear = 1\n", []string{
+			`shop.toml:2: quote.hours: found "1000000000", want hours from 0 to 10000 with up to six decimals, such as 14.5`,
+			`shop.toml:3: quote.finish: found "-1", want an amount such as 31.50, at most 1000000000`,
+			`shop.toml:4: quote.margin: found "25%", want a share from 0 to 10 with up to six decimals, such as 0.25`,
+			`shop.toml:5: quote.hardwear: the key is not known: want one of hours, rate, finish, hardware, margin (did you mean "hardware"?)`,
+		}},
+		{"hours at no rate", "[quote]\nhours = 2\n", []string{
+			`shop.toml:1: quote: want rate, the money for an hour; 0 where the hours are free`,
 		}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
@@ -161,7 +180,7 @@ func errorText(err error) string {
 }
 
 func FuzzReadShop(f *testing.F) {
-	f.Add("units = \"mm\"\nrip_kerf = 2.8\n[price]\nash = 7\n[clearance]\ncheck = [1, \"1/2\"]\n[hidden.ash]\nper_10bf = 0.5\nlength = 3\n")
+	f.Add("units = \"mm\"\nrip_kerf = 2.8\n[price]\nash = 7\n[clearance]\ncheck = [1, \"1/2\"]\n[hidden.ash]\nper_10bf = 0.5\nlength = 3\n[quote]\nhours = 2.5\nrate = 40\nmargin = 0.25\n")
 	f.Add("[grades.x]\nshow = [\"knot\"]\n[kinds]\nworm = \"sound\"\n")
 	f.Add("units = 1979-05-27\nclearance = { check = [1, 0] }\na.b.c = inf\n")
 	f.Fuzz(func(t *testing.T, text string) {

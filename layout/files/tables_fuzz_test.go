@@ -36,6 +36,7 @@ func FuzzBill(f *testing.F) {
 	f.Add(goodBill)
 	f.Add("part;species;thickness;width;length;quantity;priority;from\nrail;ash|elm;0,75;3;30;2;1;A1\n")
 	f.Add("part,species,thickness,width,length,quantity,set,slices,slice_thickness\nstrip,ash,3/4,1,,6,top,12,1-1/2\n")
+	f.Add("part,species,thickness,width,length,quantity,spare,piece\nrail,ash,3/4,3,30,2,1,shelf\nslat,ash,3/4,1,20,4,0,Shelf \n")
 	f.Fuzz(func(t *testing.T, text string) {
 		job, err := load(goodStock, text)
 		if err != nil {
@@ -43,7 +44,7 @@ func FuzzBill(f *testing.F) {
 		}
 		for _, p := range job.Problem.Bill {
 			long := p.Length > 0 || p.Set != "" && p.Slices > 0 && p.SliceThickness > 0
-			if !long || p.Width <= 0 || p.Thickness <= 0 || p.Quantity < 1 || len(p.Species) == 0 {
+			if !long || p.Width <= 0 || p.Thickness <= 0 || p.Quantity < 1 || p.Spare < 0 || len(p.Species) == 0 {
 				t.Fatalf("part %+v", p)
 			}
 		}
