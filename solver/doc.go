@@ -25,6 +25,8 @@
 //     pieces as layout.Score does (small_rank.go).
 //   - Pieces that match are given one board each word before the search begins
 //     (match.go).
+//   - What boards can by no means make whole is shown without a plan (require.go);
+//     package buy builds on that.
 //   - A last pass makes the plan tidier for hardly any money (tidy.go).
 //
 // The package prints nothing, reads no file and no clock. Whoever calls decides

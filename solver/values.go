@@ -36,12 +36,13 @@ func narrowest(s *layout.Shop, part *layout.Part) layout.Length {
 }
 
 // woodRate is the value of a square nanometre of the boards that may give a
-// part, of the cheapest quarter of them.
+// part, of the cheapest quarter of them. Free boards do not count, where there are
+// others: a part that they do not give costs as much as any.
 func woodRate(p *layout.Problem, part *layout.Part) float64 {
 	var rates []float64
 	for i := range p.Stock {
 		b := &p.Stock[i]
-		if mayGive(p, part, b) {
+		if mayGive(p, part, b) && b.Cost > 0 {
 			area := float64(b.Length) * float64(b.Width+b.TipWidth) / 2
 			rates = append(rates, float64(column.FromMoney(b.Cost))/area)
 		}

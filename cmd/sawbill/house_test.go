@@ -29,6 +29,7 @@ func rooms() map[string][]string {
 		// The cautions of a cut are the same words wherever they stand.
 		"layout/glueup": {"layout", "layout/steps"},
 		"solver":        {"layout", "layout/check", "solver/internal/*"},
+		"solver/buy":    {"layout", "layout/check", "solver", "solver/internal/*"},
 		// The table measures the solver as a whole, and nothing imports it.
 		"solver/internal/table": {"layout", "solver", "solver/internal/*"},
 		"render":                {"layout", "layout/steps", "layout/glueup"},

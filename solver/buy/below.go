@@ -1,0 +1,148 @@
+package buy
+
+import (
+	"context"
+	"math/bits"
+	"slices"
+
+	"sawbill/layout"
+	"sawbill/solver"
+	"sawbill/solver/internal/choose"
+)
+
+// fromBelow comes to the cheapest set of boards from below (Benders 1962): the
+// cheapest set that meets all requirements known so far costs no more than any that
+// completes the bill. If it can be shown not to complete the bill, that gives a new
+// requirement; if it does complete it, nothing is cheaper. A set of which neither can
+// be shown is put aside: from then on sets still come in the order of their price, but
+// nothing more is proven.
+func (d *decision) fromBelow(ctx context.Context) error {
+	if len(d.best.Missing) > 0 {
+		return nil
+	}
+	q := solver.NewRequirements(ctx, withYard(d.asked), d.o.Solve)
+	for proven := true; d.tried < d.o.trials()/2 && ctx.Err() == nil; {
+		marks, price, ok := d.cheapest()
+		if !ok {
+			return nil
+		}
+		if proven {
+			d.raise(price)
+		}
+		if price >= d.best.Totals.Cost {
+			return nil
+		}
+		if need, refused := q.That(d.withRack(marks)); refused {
+			d.needs = append(d.needs, need)
+			continue
+		}
+		enough, err := d.enough(ctx, marks)
+		if err != nil || ctx.Err() != nil {
+			return err
+		}
+		if !enough {
+			proven = false
+			d.aside = append(d.aside, marks)
+		}
+	}
+	return nil
+}
+
+// raise takes a proof that no set costs less, up to what the best one costs.
+func (d *decision) raise(least layout.Money) {
+	least = min(least, d.best.Totals.Cost)
+	if b := d.boundOfBest(); b == nil || *b < least {
+		d.bound, d.boundFor = &least, d.best.Missing
+	}
+}
+
+const (
+	needUnits  = 10_000 // in which a requirement is counted
+	belowNodes = 1000   // of one choice
+	mostChosen = 1 << 59
+)
+
+// cheapest is the cheapest set of boards of the yard that meets all requirements and
+// is part of none that was put aside. ok is false when that is not certain.
+func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
+	yard := d.yard()
+	var demand []int
+	var rows [][]int // by requirement, then by board of the yard
+	for _, r := range d.needs {
+		left := r.Wanted
+		for _, b := range d.withRack(nil) {
+			left -= r.Most[b]
+		}
+		if left <= 0 {
+			continue
+		}
+		row := make([]int, len(yard))
+		for k, b := range yard {
+			row[k] = shareOf(r.Most[b], left)
+		}
+		demand, rows = append(demand, needUnits), append(rows, row)
+	}
+	for _, set := range d.aside {
+		row := make([]int, len(yard))
+		for k, b := range yard {
+			if !slices.Contains(set, d.asked.Stock[b].Mark) {
+				row[k] = 1
+			}
+		}
+		demand, rows = append(demand, 1), append(rows, row)
+	}
+	return d.choose(yard, demand, rows)
+}
+
+// shareOf is how much of a whole above 0 a part is, in units, rounded up; at most all
+// of them.
+func shareOf(part, whole int64) int {
+	if part >= whole {
+		return needUnits
+	}
+	hi, lo := bits.Mul64(uint64(part), needUnits)
+	units, rest := bits.Div64(hi, lo, uint64(whole))
+	if rest > 0 {
+		units++
+	}
+	return int(units)
+}
+
+// yard are the boards of the yard, by index into the stock.
+func (d *decision) yard() []int {
+	var boards []int
+	for i := range d.asked.Stock {
+		if d.asked.Stock[i].Source == layout.Yard {
+			boards = append(boards, i)
+		}
+	}
+	return boards
+}
+
+func (d *decision) choose(yard, demand []int, rows [][]int) (marks []string, price layout.Money, ok bool) {
+	columns := make([]choose.Column, len(yard))
+	var all int64
+	for k, b := range yard {
+		counts := make([]int, len(rows))
+		for r := range rows {
+			counts[r] = rows[r][k]
+		}
+		cost := d.asked.Stock[b].Cost
+		columns[k] = choose.Column{Group: k, Cost: int64(cost), Counts: counts}
+		all += int64(cost)
+	}
+	if all >= mostChosen/needUnits/int64(len(demand)+1) {
+		return nil, 0, false // sums of penalties could be too large
+	}
+	penalty := make([]int64, len(demand))
+	for r := range penalty {
+		penalty[r] = all + 1
+	}
+	choice, cost, proven := choose.Best(len(yard), demand, penalty, columns, nil, belowNodes)
+	for k, c := range choice {
+		if c >= 0 {
+			marks = append(marks, d.asked.Stock[yard[k]].Mark)
+		}
+	}
+	return marks, layout.Money(cost), proven && cost <= all
+}
