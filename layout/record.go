@@ -39,6 +39,7 @@ type Start struct {
 type CutPiece struct {
 	Part, Board string // its name in the bill, the mark of its board
 	Revision    int    // after which it was cut
+	Spare       bool   // as in the tree that it was cut from
 	// Wood is the piece as a row of the stock, marked with its id. Lay is where it was
 	// in the frame of its board.
 	Wood Board

@@ -32,6 +32,7 @@ type Node struct {
 	OnEdge bool
 	Layers int // pieces resawn from this leaf; 0 means 1
 	Slices int
+	Spare  bool // it was planned to be spare; whether it still is, Plan.Spares tells
 
 	Offcut string // its mark, on an offcut leaf
 }

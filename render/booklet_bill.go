@@ -19,7 +19,7 @@ func (b *booklet) bill(s *sheet) {
 	var rows [][]string
 	for _, p := range b.wanted() {
 		size := b.size(p.Length, p.Width, p.Thickness)
-		count := fmt.Sprintf("%d of %d", cut[p.Name]+toCut[p.Name], p.Quantity)
+		count := madeOf(cut[p.Name]+toCut[p.Name], p.Quantity)
 		if p.Set != "" {
 			size, count = b.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(cut[p.Name]+toCut[p.Name])
 		}
@@ -28,6 +28,15 @@ func (b *booklet) bill(s *sheet) {
 	s.table("Parts", cols, rows)
 	s.copies(b.words)
 	s.missing(b.plan.Missing)
+}
+
+// madeOf counts pieces against those that are needed; what is more is spare.
+func madeOf(made, needed int) string {
+	count := fmt.Sprintf("%d of %d", min(made, needed), needed)
+	if made > needed {
+		count += fmt.Sprintf(", %d spare", made-needed)
+	}
+	return count
 }
 
 // wanted is the whole bill of the job: what is cut from boards that the plan no

@@ -55,6 +55,9 @@ func (b *booklet) slips() []slip {
 
 func (b *booklet) partSlip(s *steps.Step) slip {
 	lines := []string{s.Part, b.size(s.OffSize.Length, s.OffSize.Width, s.OffSize.Thickness), "from " + s.Board + ", step " + fmt.Sprint(s.Number)}
+	if s.Count.Spare {
+		lines[0] = "spare " + s.Part
+	}
 	if s.Show != layout.Through {
 		lines[2] += ", show " + s.Show.String()
 	}

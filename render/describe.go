@@ -17,14 +17,23 @@ func (v *blankView) descriptions(n *layout.Node) [][]string {
 		size += ", show " + n.Show.String()
 	}
 	size += v.way(n)
+	part := v.partName(n)
 	return [][]string{
-		{n.Part, name, size},
-		{n.Part + "  " + name, size},
-		{n.Part + "  " + name + "  " + size},
-		{n.Part + "  " + name},
-		{n.Part + "  " + v.shortName(n)},
+		{part, name, size},
+		{part + "  " + name, size},
+		{part + "  " + name + "  " + size},
+		{part + "  " + name},
+		{part + "  " + v.shortName(n)},
 		{v.shortName(n)},
 	}
+}
+
+// partName is what a part is called in the drawing.
+func (v *blankView) partName(n *layout.Node) string {
+	if v.work.Spare(n) {
+		return "spare " + n.Part
+	}
+	return n.Part
 }
 
 // full reports whether a description says everything.

@@ -133,7 +133,7 @@ func (j *jobSheet) parts() {
 	for i := range j.plan.Problem.Bill {
 		p := &j.plan.Problem.Bill[i]
 		size := j.size(p.Length, p.Width, p.Thickness)
-		asked := fmt.Sprintf("%d of %d", made[p.Name], p.Quantity)
+		asked := madeOf(made[p.Name], p.Quantity)
 		if p.Set != "" {
 			size, asked = j.size(p.Width, p.Thickness)+", set "+p.Set, fmt.Sprint(made[p.Name])
 		}

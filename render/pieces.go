@@ -36,7 +36,7 @@ func (v *blankView) pieces() {
 
 // keyOf says below the drawing what the words in it leave out.
 func (v *blankView) keyOf(n *layout.Node) {
-	what := n.Part + ", " + v.sizeOf(n) + v.way(n)
+	what := v.partName(n) + ", " + v.sizeOf(n) + v.way(n)
 	switch {
 	case n.Offcut != "":
 		what = "Keep, " + v.sizeOf(n)

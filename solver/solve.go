@@ -62,7 +62,18 @@ const (
 // proven. A context that has ended already gives whatever the first plan holds by
 // then, at worst nothing but missing parts. An error is a fault of ours and names
 // the seed.
+//
+// Spare pieces are laid into the scrap of that plan, where they cost nothing.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
+	plan, status, err := withoutSpares(ctx, p, o)
+	if err != nil {
+		return nil, status, err
+	}
+	plan, err = withSpares(p, plan, o.Seed)
+	return plan, status, err
+}
+
+func withoutSpares(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	stop := func() bool { return ctx.Err() != nil }
 	if sets := p.Sets(); len(sets) > 0 {
 		return newGlueUps(p, sets, o, stop).solve()

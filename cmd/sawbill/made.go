@@ -12,12 +12,20 @@ import (
 // with the copies that give them.
 func printMade(w io.Writer, p *layout.Plan) {
 	if n := wantedPieces(p); n > 0 {
-		fmt.Fprintf(w, "pieces\t%d of %d made\n", n-missingPieces(p), n)
+		fmt.Fprintf(w, "pieces\t%d of %d made%s\n", n-missingPieces(p), n, sparesOf(p))
 	}
 	missing := missingOf(p)
 	for _, set := range p.Problem.Sets() {
 		fmt.Fprintf(w, "slices of %s\t%d of %d made: %s\n", set.Name, set.Slices-missing[set.Name], set.Slices, copiesOf(p, set))
 	}
+}
+
+// sparesOf says what is made beyond what the bill needs.
+func sparesOf(p *layout.Plan) string {
+	if n := len(p.Spares()); n > 0 {
+		return fmt.Sprintf(", and %d spare", n)
+	}
+	return ""
 }
 
 // copiesOf says how many copies of a glue-up there are to glue, of how many slices.

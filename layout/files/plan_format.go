@@ -170,6 +170,7 @@ type node1 struct {
 	OnEdge    bool    `json:"on_edge,omitempty"`
 	Layers    count   `json:"layers,omitempty"`
 	Slices    count   `json:"slices,omitempty"`
+	Spare     bool    `json:"spare,omitempty"`
 	Offcut    string  `json:"offcut,omitempty"`
 }
 

@@ -145,7 +145,7 @@ func (c *converter) node(n node1) *layout.Node {
 		Trued: n.Trued, Thickness: c.length("thickness of a node", n.Thickness),
 		Lean: c.length("lean", n.Lean), Part: n.Part, ID: n.ID,
 		Show: layout.Face(c.word("show", n.Show, faceWords)), OnEdge: n.OnEdge,
-		Layers: int(n.Layers), Slices: int(n.Slices), Offcut: n.Offcut,
+		Layers: int(n.Layers), Slices: int(n.Slices), Spare: n.Spare, Offcut: n.Offcut,
 	}
 	for _, child := range n.Children {
 		out.Children = append(out.Children, c.node(child))

@@ -149,7 +149,7 @@ func toNode1(n *layout.Node) node1 {
 		rect1: toRect1(n.Rect), Cut: n.Cut.String(),
 		Trued: n.Trued, Thickness: nm(n.Thickness), Children: each(n.Children, toNode1),
 		Lean: nm(n.Lean), Part: n.Part, ID: n.ID, Show: n.Show.String(), OnEdge: n.OnEdge,
-		Layers: count(n.Layers), Slices: count(n.Slices), Offcut: n.Offcut,
+		Layers: count(n.Layers), Slices: count(n.Slices), Spare: n.Spare, Offcut: n.Offcut,
 	}
 }
 

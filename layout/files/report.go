@@ -39,6 +39,7 @@ type report1 struct {
 	Yield     *float64   `json:"yield"`
 	Cut       int        `json:"cut"`
 	ToCut     int        `json:"to_cut"`
+	Spare     int        `json:"spare,omitempty"`
 	Missing   []missing1 `json:"missing"`
 	Boards    []string   `json:"boards"`
 	Offcuts   []string   `json:"offcuts"`
@@ -66,7 +67,7 @@ func toReport1(r Report) report1 {
 	out := report1{
 		Job: p.Job, Revision: p.Revision, CheckWord: r.CheckWord, Made: p.Made.UTC().Format(time.RFC3339),
 		Valid: len(r.Broken) == 0, Broken: r.Broken, Stopped: r.Stopped,
-		Cost: money(p.Totals.Cost), Bound: (*money)(p.Totals.Bound), Yield: p.Totals.Yield, Cut: r.Cut, ToCut: r.ToCut,
+		Cost: money(p.Totals.Cost), Bound: (*money)(p.Totals.Bound), Yield: p.Totals.Yield, Cut: r.Cut, ToCut: r.ToCut, Spare: len(p.Spares()),
 		Missing: each(p.Missing, func(m layout.Missing) missing1 { return missing1{m.Part, count(m.Quantity), m.Why} }),
 		Boards:  each(p.Boards, func(b layout.BoardPlan) string { return b.Board }),
 		Offcuts: each(r.Offcuts, func(mark string) string { return mark }),

@@ -153,36 +153,50 @@ func wood(sheet *steps.Sheet, n *layout.Node) layout.Rect {
 }
 
 // problem is what is to be planned: the stock as it is, and of the bill what is not
-// cut from boards that the plan no longer holds.
+// cut from boards that the plan no longer holds. A part of which all that is needed is
+// cut stays in it as long as spare pieces of it are planned.
 func (d *Draft) problem() *layout.Problem {
 	p := &layout.Problem{Shop: d.Shop(), Stock: d.stock, Yard: d.former.Problem.Yard}
-	gone := d.cutElsewhere()
+	needed, spare, planned := d.cutElsewhere()
 	for _, part := range d.record.Wanted {
-		if part.Quantity -= gone[part.Name]; part.Quantity > 0 {
+		part.Quantity -= needed[part.Name]
+		part.Spare = max(0, part.Spare-spare[part.Name])
+		if part.Quantity > 0 || planned[part.Name] {
 			p.Bill = append(p.Bill, part)
 		}
 	}
 	return p
 }
 
-// cutElsewhere counts the finished pieces that are in no tree of the draft, by
-// part.
-func (d *Draft) cutElsewhere() map[string]int {
+// cutElsewhere counts the finished pieces that are in no tree of the draft, by part:
+// those that the bill needs, and spare ones. It also tells of which parts the trees
+// hold pieces.
+func (d *Draft) cutElsewhere() (needed, spare map[string]int, planned map[string]bool) {
 	held := map[string]bool{}
-	for _, root := range d.trees {
+	planned = map[string]bool{}
+	now := layout.Plan{Problem: layout.Problem{Bill: d.record.Wanted}, Record: &d.record}
+	for _, mark := range slices.Sorted(maps.Keys(d.trees)) {
+		root := d.trees[mark]
+		now.Boards = append(now.Boards, layout.BoardPlan{Board: mark, Root: root})
 		for _, leaf := range root.Leaves() {
+			planned[leaf.Part] = true
 			for _, id := range leaf.PieceIDs() {
 				held[id] = true
 			}
 		}
 	}
-	gone := map[string]int{}
+	spares := now.Spares()
+	needed, spare = map[string]int{}, map[string]int{}
 	for _, c := range d.record.Cut {
-		if !held[c.Wood.Mark] {
-			gone[c.Part]++
+		switch {
+		case held[c.Wood.Mark]:
+		case spares[c.Wood.Mark]:
+			spare[c.Part]++
+		default:
+			needed[c.Part]++
 		}
 	}
-	return gone
+	return needed, spare, planned
 }
 
 // assembled is the draft as a plan, with whatever is then missing.

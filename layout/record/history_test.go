@@ -47,7 +47,7 @@ func randomJob(t *rapid.T) *layout.Problem {
 	for i := range rapid.IntRange(1, 3).Draw(t, "parts") {
 		bill = append(bill, layout.Part{
 			Name: fmt.Sprint("part ", i+1), Species: []string{"ash", "elm"}, Thickness: rapid.SampledFrom([]layout.Length{in / 2, 3 * in / 4}).Draw(t, "thickness"),
-			Width: length(1, 3, "width"), Length: length(6, 24, "length"), Quantity: rapid.IntRange(1, 6).Draw(t, "quantity"),
+			Width: length(1, 3, "width"), Length: length(6, 24, "length"), Quantity: rapid.IntRange(1, 6).Draw(t, "quantity"), Spare: rapid.IntRange(0, 2).Draw(t, "spare"),
 			Grade: rapid.SampledFrom([]string{layout.Clear, layout.OneFace, layout.Sound}).Draw(t, "grade"),
 		})
 	}
@@ -211,7 +211,7 @@ func (h *history) wantSound(t *rapid.T, next *layout.Plan, spoiled string) {
 }
 
 // wantAllPieces holds the record against the bill: each piece wanted is cut,
-// planned or missing, and ids are told apart.
+// planned or missing, what is more than that is spare, and ids are told apart.
 func wantAllPieces(t *rapid.T, plan *layout.Plan) {
 	count := map[string]int{}
 	ids := map[string]bool{}
@@ -232,11 +232,32 @@ func wantAllPieces(t *rapid.T, plan *layout.Plan) {
 	for _, m := range plan.Missing {
 		count[m.Part] += m.Quantity
 	}
+	spare := map[string]int{}
+	for id := range plan.Spares() {
+		spare[partOf(plan, id)]++
+	}
 	for _, p := range plan.Record.Wanted {
-		if count[p.Name] != p.Quantity {
+		if count[p.Name] < p.Quantity || count[p.Name] > p.Quantity+p.Spare || count[p.Name]-p.Quantity != spare[p.Name] {
 			t.Errorf("%d of %s are cut, planned or missing; %d are wanted", count[p.Name], p.Name, p.Quantity)
 		}
 	}
+}
+
+// partOf is the part of a piece that is cut or planned.
+func partOf(plan *layout.Plan, id string) string {
+	for _, c := range plan.Record.Cut {
+		if c.Wood.Mark == id {
+			return c.Part
+		}
+	}
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if slices.Contains(leaf.PieceIDs(), id) {
+				return leaf.Part
+			}
+		}
+	}
+	return ""
 }
 
 // wantSoundStock traces wood of the stock, and the pieces that are cut, back to the

@@ -11,9 +11,10 @@ import (
 // sheets stay true.
 func papers(former, next *layout.Plan) []layout.Paper {
 	var list []layout.Paper
+	spareThen, spareNow := former.Spares(), next.Spares()
 	for _, bp := range next.Boards {
 		old := former.Board(bp.Board)
-		if old == nil || !sameTree(old.Root, bp.Root) ||
+		if old == nil || !sameTree(old.Root, bp.Root) || !sameSpares(bp.Root, spareThen, spareNow) ||
 			!sameBoard(former.Problem.Board(bp.Board), next.Problem.Board(bp.Board)) {
 			continue
 		}
@@ -26,6 +27,18 @@ func papers(former, next *layout.Plan) []layout.Paper {
 		}
 	}
 	return list
+}
+
+// sameSpares reports whether the same pieces of a tree are spare.
+func sameSpares(root *layout.Node, then, now map[string]bool) bool {
+	for _, leaf := range root.Leaves() {
+		for _, id := range leaf.PieceIDs() {
+			if then[id] != now[id] {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // sameBoard compares what a sheet shows of a board; no defects are as good as none.

@@ -9,7 +9,7 @@ import "sawbill/layout"
 func plainly(p *layout.Problem) (*layout.Plan, error) {
 	need := map[string]int{}
 	for _, part := range p.Bill {
-		need[part.Name] = part.Quantity
+		need[part.Name] = part.Quantity + part.Spare
 	}
 	var cuts []layout.BoardCut
 	for i := range p.Stock {

@@ -56,10 +56,11 @@ func finalLast(a, b *Step) int {
 func AllIn(plan *layout.Plan, order Order) []*Sheet {
 	var sheets []*Sheet
 	var list []*Step
-	names := newNames(plan)
+	names, tally := newNames(plan), newTally(plan)
 	for i := range plan.Boards {
 		s := newSheet(plan, &plan.Boards[i], names)
 		s.markDone(plan.Record)
+		s.spares = tally.spares
 		sheets = append(sheets, s)
 		for j := range s.Steps {
 			list = append(list, &s.Steps[j])
@@ -69,7 +70,6 @@ func AllIn(plan *layout.Plan, order Order) []*Sheet {
 		list = bySetup(list)
 	}
 	slices.SortStableFunc(list, finalLast)
-	tally := newTally(plan)
 	for i, s := range list {
 		s.Number = i + 1
 		tally.count(s)

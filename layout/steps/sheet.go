@@ -1,6 +1,10 @@
 package steps
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // Sheet is the work on one board, in order.
 type Sheet struct {
@@ -9,6 +13,7 @@ type Sheet struct {
 	Steps  []Step
 	Blanks []Blank
 	names  *names
+	spares map[string]bool // ids of pieces of the job
 }
 
 // Blank is one trued piece and where it lies.
@@ -59,6 +64,12 @@ func newSheet(plan *layout.Plan, bp *layout.BoardPlan, names *names) *Sheet {
 		s.Steps[0].Cautions = append(s.Steps[0].Cautions, CautionDust)
 	}
 	return s
+}
+
+// Spare reports whether all pieces that a part leaf gives are spare ones.
+func (s *Sheet) Spare(leaf *layout.Node) bool {
+	needed := func(id string) bool { return !s.spares[id] }
+	return leaf.Part != "" && !slices.ContainsFunc(leaf.PieceIDs(), needed)
 }
 
 // Name is the chalk name of the piece that a node becomes.

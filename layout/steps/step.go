@@ -38,11 +38,18 @@ const (
 type Size struct{ Length, Width, Thickness layout.Length }
 
 // Count says how many pieces of a part are done after a step, and how many are
-// wanted. The zero Count belongs to a step that finishes none.
-type Count struct{ Done, Of int }
+// wanted, or that the piece that is done is a spare one. The zero Count belongs to a
+// step that finishes none.
+type Count struct {
+	Done, Of int
+	Spare    bool
+}
 
-// String gives "3 of 8", or nothing for the zero Count.
+// String gives "3 of 8", "spare", or nothing for the zero Count.
 func (c Count) String() string {
+	if c.Spare {
+		return "spare"
+	}
 	if c.Of == 0 {
 		return ""
 	}

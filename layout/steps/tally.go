@@ -3,13 +3,15 @@ package steps
 import "sawbill/layout"
 
 // tally counts finished pieces against the bill over a whole job, those included
-// that were cut from boards that the plan no longer holds.
+// that were cut from boards that the plan no longer holds. Spare pieces are not
+// counted.
 type tally struct {
 	done, of map[string]int
+	spares   map[string]bool
 }
 
 func newTally(plan *layout.Plan) tally {
-	t := tally{map[string]int{}, map[string]int{}}
+	t := tally{map[string]int{}, map[string]int{}, plan.Spares()}
 	for i := range plan.Problem.Bill {
 		part := &plan.Problem.Bill[i]
 		if part.Set == "" {
@@ -31,7 +33,7 @@ func newTally(plan *layout.Plan) tally {
 		return t
 	}
 	for _, c := range plan.Record.Cut {
-		if !held[c.Wood.Mark] {
+		if !held[c.Wood.Mark] && !t.spares[c.Wood.Mark] {
 			t.done[c.Part]++
 			t.of[c.Part]++
 		}
@@ -40,9 +42,13 @@ func newTally(plan *layout.Plan) tally {
 }
 
 func (t tally) count(s *Step) {
-	if s.Part != "" {
+	switch {
+	case s.Part == "":
+	case t.spares[s.Off]:
+		s.Count = Count{Spare: true}
+	default:
 		t.done[s.Part]++
-		s.Count = Count{t.done[s.Part], t.of[s.Part]}
+		s.Count = Count{Done: t.done[s.Part], Of: t.of[s.Part]}
 	}
 }
 

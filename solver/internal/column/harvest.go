@@ -1,7 +1,6 @@
 package column
 
 import (
-	"cmp"
 	"slices"
 
 	"sawbill/layout"
@@ -55,9 +54,7 @@ func (w *Board) harvestGaps(n, blank *layout.Node, trued bool) {
 			n.Children = append(n.Children, &layout.Node{Rect: gap, Offcut: kept})
 		}
 	}
-	slices.SortFunc(n.Children, func(a, b *layout.Node) int {
-		return cmp.Or(cmp.Compare(a.X1, b.X1), cmp.Compare(a.Y1, b.Y1))
-	})
+	slices.SortFunc(n.Children, inOrder)
 }
 
 // keeps reports whether a rectangle would be an offcut worth keeping, in a rough
