@@ -20,8 +20,10 @@ type Record struct {
 	Cut []CutPiece
 	// Started are the boards in the plan that are being cut.
 	Started []Start
-	// Spent is what the boards cost that are in the record alone.
+	// Spent is what the boards cost that are in the record alone, Used these boards as
+	// they stood in the stock; plans made before it was kept do not have it.
 	Spent Money
+	Used  []Board
 	// Origins say where wood of the stock was cut out of another board.
 	Origins []Origin
 	// Papers are the boards of the plan whose cuts are older than this revision.

@@ -15,6 +15,7 @@ type record1 struct {
 	Cut     []cutPiece1 `json:"cut"`
 	Started []start1    `json:"started"`
 	Spent   money       `json:"spent"`
+	Used    []board1    `json:"used,omitempty"`
 	Origins []origin1   `json:"origins"`
 	Papers  []paper1    `json:"papers"`
 }
@@ -56,7 +57,7 @@ func toRecord1(r *layout.Record) *record1 {
 		Cut: each(r.Cut, func(p layout.CutPiece) cutPiece1 {
 			return cutPiece1{p.Part, p.Board, count(p.Revision), p.Spare, toBoard1(p.Wood), toRect1(p.Lay)}
 		}),
-		Started: each(r.Started, func(s layout.Start) start1 { return start1{s.Board, toNode1(s.Root)} }), Spent: money(r.Spent),
+		Started: each(r.Started, func(s layout.Start) start1 { return start1{s.Board, toNode1(s.Root)} }), Spent: money(r.Spent), Used: each(r.Used, toBoard1),
 		Origins: each(r.Origins, func(o layout.Origin) origin1 { return origin1{o.Board, o.Of, toRect1(o.Wood)} }),
 		Papers: each(r.Papers, func(p layout.Paper) paper1 {
 			return paper1{p.Board, count(p.Revision), p.Word, p.Made.UTC().Format(time.RFC3339Nano)}
@@ -75,7 +76,7 @@ func (c *converter) record(r *record1) *layout.Record {
 			return layout.CutPiece{Part: p.Part, Board: p.Board, Revision: int(p.Revision), Spare: p.Spare, Wood: c.board(p.Wood), Lay: fromRect1(p.rect1)}
 		}),
 		Started: each(r.Started, func(s start1) layout.Start { return layout.Start{Board: s.Board, Root: c.node(s.Root)} }),
-		Spent:   c.money("record.spent", r.Spent),
+		Spent:   c.money("record.spent", r.Spent), Used: each(r.Used, c.board),
 		Origins: each(r.Origins, func(o origin1) layout.Origin {
 			return layout.Origin{Board: o.Board, Of: o.Of, Wood: fromRect1(o.rect1)}
 		}),

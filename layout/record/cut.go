@@ -107,6 +107,7 @@ func (d *Draft) finish(mark string) {
 func (d *Draft) replace(mark string, bench []steps.Lying) {
 	b := *d.board(mark)
 	d.record.Spent += b.Cost
+	d.record.Used = append(d.record.Used, b)
 	for i := range d.stock {
 		if d.stock[i].Mark == mark {
 			d.stock = append(d.stock[:i:i], d.stock[i+1:]...)

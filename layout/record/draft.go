@@ -31,6 +31,7 @@ func Open(former *layout.Plan) *Draft {
 		d.record = *r
 		d.record.Cut, d.record.Started = slices.Clone(r.Cut), slices.Clone(r.Started)
 		d.record.Origins, d.record.Wanted = slices.Clone(r.Origins), slices.Clone(r.Wanted)
+		d.record.Used = slices.Clone(r.Used)
 	} else {
 		d.record.Wanted = slices.Clone(former.Problem.Bill)
 	}
