@@ -104,6 +104,10 @@ func (a *attempt) bound(made []int) (bound layout.Money, prices []layout.Money) 
 	return bound, prices
 }
 
+// rounding is kept back for every board, for whoever proves the bound again may
+// round the worth of its offcuts up a little further.
+const rounding = ceiling.Value(column.Cash)
+
 // boundAt is what some thousandths of the prices prove.
 func (a *attempt) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
 	prices := make([]layout.Money, len(a.prices))
@@ -114,7 +118,7 @@ func (a *attempt) boundAt(t int64, made []int) (layout.Money, []layout.Money) {
 	for k, b := range a.boards {
 		most := (ceiling.Value(t)*a.most[k] + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
 		if over := most - a.cost(k); over > 0 || a.dual.m.forced {
-			a.dual.m.eachTwin(b, func(int) { left -= over })
+			a.dual.m.eachTwin(b, func(int) { left -= over + rounding })
 		}
 	}
 	return layout.Money(max(0, left) / ceiling.Value(column.Cash)), prices
@@ -126,7 +130,7 @@ func (a *attempt) boundOf(boards, made []int) layout.Money {
 	for k, b := range a.boards {
 		a.dual.m.eachTwin(b, func(twin int) {
 			if slices.Contains(boards, twin) {
-				left -= a.most[k] - a.cost(k)
+				left -= a.most[k] - a.cost(k) + rounding
 			}
 		})
 	}

@@ -29,7 +29,7 @@ func TestAxisIsAsFineAsTheBoardAllows(t *testing.T) {
 }
 
 func TestCoarserAxisLosesNothing(t *testing.T) {
-	g := axis{layout.Inch / 64}
+	g := axis{unit: layout.Inch / 64}
 	for _, tc := range []struct {
 		steps []layout.Length
 		least layout.Length
@@ -50,7 +50,7 @@ func TestCoarserAxisLosesNothing(t *testing.T) {
 // on a board fits on its grid.
 func TestDownIsSuperadditive(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		g := axis{layout.Length(rapid.Int64Range(1, 1000).Draw(t, "unit"))}
+		g := axis{unit: layout.Length(rapid.Int64Range(1, 1000).Draw(t, "unit"))}
 		a := layout.Length(rapid.Int64Range(-5000, 5000).Draw(t, "a"))
 		b := layout.Length(rapid.Int64Range(-5000, 5000).Draw(t, "b"))
 		if g.down(a)+g.down(b) > g.down(a+b) {

@@ -34,14 +34,33 @@ func (b *bench) blank(at blankAt) value {
 // between is the most that one strip of a blank is worth which begins in one
 // cell across and after which the next may begin in another.
 func (b *bench) between(at blankAt, from, to span) value {
-	best := b.offcut(layout.Rect{
-		X1: b.x.at(at.a), X2: min(b.x.last(at.e)-b.crosscut, b.board.Length),
-		Y1: max(b.y.at(from.lo), at.shift), Y2: min(b.topOf(to.hi, b.restKerf), at.clip),
-	})
+	best := max(b.roughOffcut(at, from, to), b.truedOffcut(at, from, to))
 	for _, l := range b.bevels {
 		best = max(best, b.strip(at, from, to, l))
 	}
 	return best
+}
+
+// roughOffcut is the most that an offcut is worth which is ripped off a blank before
+// it is trued: as long as that, and of the board's own edges, but what lies beside it
+// has a joint to lose. Two of them side by side are worth no more than one instead.
+func (b *bench) roughOffcut(at blankAt, from, to span) value {
+	y := b.y.at(from.lo)
+	if from.lo > b.y.down(at.shift) { // there may be a strip before it
+		y += b.jointed() - b.stripKerf
+	}
+	return b.offcut(layout.Rect{
+		X1: b.x.at(at.a), X2: min(b.x.last(at.e)-b.crosscut, b.board.Length),
+		Y1: max(y, at.shift), Y2: min(b.topOf(to.hi, b.jointed()), at.clip),
+	})
+}
+
+// truedOffcut is the most that one is worth which is ripped off a trued blank.
+func (b *bench) truedOffcut(at blankAt, from, to span) value {
+	return b.offcut(layout.Rect{
+		X1: b.x.at(at.a) + b.end, X2: b.endOf(at.e) - b.end,
+		Y1: max(b.y.at(from.lo), at.shift+b.near), Y2: min(b.topOf(to.hi, b.stripKerf), at.clip, b.board.FullWidth()-b.far),
+	})
 }
 
 // strip is the most that a strip of one lean is worth.

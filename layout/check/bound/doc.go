@@ -38,7 +38,8 @@
 //     piece of size s, cut off by a kerf k, takes floor((s+k)/g) positions. As
 //     floor(a)+floor(b) <= floor(a+b), whatever fits on the board fits on the
 //     grid: floor is superadditive, a dual feasible function (Fekete & Schepers
-//     2001). What fits on the grid may not fit on the board.
+//     2001). What fits on the grid may not fit on the board, unless all places that
+//     matter lie on it: then a position is one place.
 //   - A part meets a defect only if it does so from every place that its position
 //     stands for; the far edge is taken where it is best for the piece, and a
 //     micrometre out, as the checker allows.
@@ -48,9 +49,9 @@
 //     is taken for as high as the highest of a band of heights (measure.go).
 //   - A trued blank may hold strips of any thicknesses that its board can give.
 //   - A rough rip before truing counts as a rip that costs its kerf and the joint
-//     of one edge, if that is less than the kerf of a rip; beside an offcut its kerf
-//     alone. An offcut that is as long as its blank may have come from one, so it may
-//     lie where truing would take wood.
+//     of one edge, if that is less than the kerf of a rip. An offcut that is as long as
+//     its blank may have come from one: then it may lie where truing would take wood,
+//     and the strips beside it have a joint to lose.
 //   - A blank is as thick as the shortest blank between two cells would be, ripped to
 //     the width of the part; so a cup costs nothing but parts that are too wide. The
 //     wood of a crooked board begins where it does in that shortest blank, and defects

@@ -50,14 +50,37 @@ func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money
 	s := p.Shop
 	fine = grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}
 	var along, across []layout.Length
+	narrow, square := s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf), true
 	for _, v := range bareWood(s, b, fine).ways(p, prices) {
 		along = append(along, v.length+s.CrosscutKerf)
 		across = append(across, v.width+v.lean.kerf)
+		narrow = min(narrow, v.width+min(v.lean.kerf, s.RoughRipKerf+s.EdgeJoint))
+		square = square && v.lean.by == 0
 	}
-	return grids{
-		fine.x.coarser(along, s.MinOffcutLength+s.CrosscutKerf),
-		fine.y.coarser(across, s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf)),
-	}, fine
+	var anchors [2][]layout.Length
+	if square {
+		anchors = anchorsOf(s, b)
+	}
+	coarse.x, fine.x = fine.x.through(anchors[0], along, s.MinOffcutLength+s.CrosscutKerf)
+	coarse.y, fine.y = fine.y.through(anchors[1], across, narrow)
+	return coarse, fine
+}
+
+// anchorsOf lists what places along and across are measured from, and by, beside
+// the parts; nothing where the far edge slants or the board is warped, for then they
+// are measured by what is no multiple of anything.
+func anchorsOf(s *layout.Shop, b *layout.Board) [2][]layout.Length {
+	if b.Width != b.TipWidth || b.Crook > 0 || !b.Flat() {
+		return [2][]layout.Length{}
+	}
+	along := []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
+	across := []layout.Length{b.Width, s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MachineWidth(), s.MinOffcutWidth}
+	for _, d := range b.Defects {
+		c := s.Clearance[d.Kind]
+		along = append(along, d.Rect.X1, d.Rect.X2, c.Along)
+		across = append(across, d.Rect.Y1, d.Rect.Y2, c.Across)
+	}
+	return [2][]layout.Length{along, across}
 }
 
 // newWood makes a board ready for prices. It fails where the grid is too coarse
@@ -85,9 +108,13 @@ func bareWood(s *layout.Shop, b *layout.Board, g grids) *wood {
 		w.far = s.EdgeJoint
 	}
 	w.inset = max(w.end, s.Snipe)
-	w.nx, w.ny = w.x.down(b.Length+w.crosscut), w.y.down(b.FullWidth()+w.rip)
+	w.nx, w.ny = w.x.down(b.Length+w.crosscut), w.y.down(b.FullWidth()+max(w.rip, w.jointed()))
 	return w
 }
+
+// jointed is the least between a strip and an offcut that a rough rip parts: its kerf,
+// and the joint of the strip's edge.
+func (w *wood) jointed() layout.Length { return w.shop.RoughRipKerf + w.shop.EdgeJoint }
 
 // cleared is the same board without a defect and as wide everywhere as at its
 // wider end: nothing is worth less on it.

@@ -40,7 +40,7 @@ func (w *wood) setZones(c *class) {
 // commonWaste is the area of defects below each position across that every
 // length of class c holds which begins at the positions lo to hi.
 func (w *wood) commonWaste(c *class, lo, hi int) []int64 {
-	first, last := hi+1, w.x.down(w.x.at(lo)+c.length)
+	first, last := w.x.down(w.x.last(hi)+w.x.unit-1), w.x.down(w.x.at(lo)+c.length)
 	last = min(last, w.nx)
 	if first >= last {
 		return nil

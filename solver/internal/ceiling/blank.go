@@ -44,7 +44,7 @@ func (b *Bench) blank(a, e, short layout.Length, enough Value) (most Value, know
 	b.first = b.w.y.down(shift + b.w.near)
 	b.rowAt = size(b.rowAt, len(b.rows), unread)
 	b.work += len(b.plain) + len(b.rows)/8
-	kinds := b.newBlankOffcuts(a, e, b.w.y.down(shift))
+	kinds := b.newBlankOffcuts(a, e, shift)
 	for from := 0; ; {
 		var last int
 		most, last = b.across(s, e, kinds, from)
@@ -215,52 +215,74 @@ func (b *Bench) closer(s *start, o *offer) int32 {
 	return next
 }
 
-// blankOffcuts seeks the offcuts of one kind that run along a whole blank: under a
-// slanting edge they are divided by how long they are.
+// blankOffcuts seeks the offcuts of one kind that run along a whole blank: those
+// ripped off it rough, or those ripped off it once it is trued. Under a slanting
+// edge they are divided by how long they are.
 type blankOffcuts struct {
 	w      *Board
-	span   layout.Span // they lie within
-	sure   layout.Span // they contain
-	top    layout.Length
-	low    int // the position across where they may start
+	span   layout.Span   // they lie within
+	sure   layout.Span   // they contain
+	low    layout.Length // none starts lower
+	top    layout.Length // none reaches higher
+	apart  layout.Length // the least to the strip before one, beyond the kerf of a strip
+	behind layout.Length // the least to what lies beyond one
+	first  int           // the position across where one may start at least
 	next   int
 	most   Value
 	mostAt int
 }
 
-func (b *Bench) newBlankOffcuts(a, e layout.Length, low int) []blankOffcuts {
+// newBlankOffcuts lists the kinds of a blank from a to e. An offcut that comes off
+// before the blank is trued is as long as it is and reaches to the edges of the
+// board, but what lies beside it is jointed; one that comes off afterwards loses what
+// the blank loses to its edges and ends.
+func (b *Bench) newBlankOffcuts(a, e, shift layout.Length) []blankOffcuts {
 	w := b.w
-	if w.rate == 0 || e-a < w.shop.MinOffcutLength {
+	b.runs = b.runs[:0]
+	if w.rate == 0 {
 		return nil
 	}
-	b.runs = b.runs[:0]
-	if w.wood.Width == w.wood.TipWidth {
-		whole := layout.Span{Lo: a, Hi: e}
-		return append(b.runs, blankOffcuts{w: w, span: whole, sure: whole, top: w.wood.FullWidth(), low: low, most: none})
-	}
-	for i := range layout.Length(mostBands) {
-		long, short := (e-a)*(i+1)/mostBands, (e-a)*i/mostBands
-		if long < w.shop.MinOffcutLength {
-			continue
-		}
-		o := blankOffcuts{w: w, span: layout.Span{Lo: a, Hi: a + long}, sure: layout.Span{Lo: a, Hi: a + short}, low: low, most: none}
-		if w.wood.TipWidth > w.wood.Width {
-			o.span, o.sure = layout.Span{Lo: e - long, Hi: e}, layout.Span{Lo: e - short, Hi: e}
-		}
-		o.sure.Hi = max(o.sure.Hi, min(o.sure.Lo+w.shop.MinOffcutLength, e))
-		o.top = w.wood.FarMin(o.sure) + 2*layout.Micrometre
-		b.runs = append(b.runs, o)
-	}
+	jointed := w.shop.RoughRipKerf + w.shop.EdgeJoint
+	b.addRuns(layout.Span{Lo: a, Hi: e}, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
+	b.addRuns(layout.Span{Lo: a + w.end, Hi: e - w.end}, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
 	return b.runs
 }
 
+// addRuns adds the offcuts of a kind that lie within a span.
+func (b *Bench) addRuns(within layout.Span, o blankOffcuts) {
+	w, long := b.w, within.Len()
+	if long < w.shop.MinOffcutLength {
+		return
+	}
+	o.w, o.first, o.most = w, w.y.down(o.low), none
+	if w.wood.Width == w.wood.TipWidth {
+		o.span, o.sure = within, within
+		b.runs = append(b.runs, o)
+		return
+	}
+	top := o.top
+	for i := range layout.Length(mostBands) {
+		most, least := long*(i+1)/mostBands, long*i/mostBands
+		if most < w.shop.MinOffcutLength {
+			continue
+		}
+		o.span, o.sure = layout.Span{Lo: within.Lo, Hi: within.Lo + most}, layout.Span{Lo: within.Lo, Hi: within.Lo + least}
+		if w.wood.TipWidth > w.wood.Width {
+			o.span, o.sure = layout.Span{Lo: within.Hi - most, Hi: within.Hi}, layout.Span{Lo: within.Hi - least, Hi: within.Hi}
+		}
+		o.sure.Hi = max(o.sure.Hi, min(o.sure.Lo+w.shop.MinOffcutLength, within.Hi))
+		o.top = min(top, w.wood.FarMin(o.sure)+2*layout.Micrometre)
+		b.runs = append(b.runs, o)
+	}
+}
+
 // reset begins anew.
-func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = o.low, none, 0 }
+func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = o.first, none, 0 }
 
 // endingAt is the most with an offcut that ends before position j, and where the
 // offcut starts.
 func (o *blankOffcuts) endingAt(v []Value, j int) (Value, int) {
-	return o.ending(v, j, o.w.y.at(j+1)-o.w.restKerf)
+	return o.ending(v, j, o.w.y.upTo(j)-o.behind)
 }
 
 // last is the most with an offcut along the far edge.
@@ -269,9 +291,9 @@ func (o *blankOffcuts) last(v []Value) (Value, int) { return o.ending(v, o.w.y.n
 func (o *blankOffcuts) ending(v []Value, j int, end layout.Length) (Value, int) {
 	w := o.w
 	end = min(end, o.top)
-	for o.next < j && w.y.at(o.next)+w.shop.MinOffcutWidth <= end {
-		if o.next == o.low || v[o.next] > v[o.next-1] {
-			if s := v[o.next] - Value(o.below(w.y.at(o.next))); s > o.most {
+	for o.next < j && o.start(o.next)+w.shop.MinOffcutWidth <= end {
+		if o.next == o.first || v[o.next] > v[o.next-1] {
+			if s := v[o.next] - Value(o.below(o.start(o.next))); s > o.most {
 				o.most, o.mostAt = s, o.next
 			}
 		}
@@ -281,6 +303,16 @@ func (o *blankOffcuts) ending(v []Value, j int, end layout.Length) (Value, int) 
 		return none, 0
 	}
 	return o.most + Value(o.below(end)) + 2, o.mostAt
+}
+
+// start is where an offcut at a position starts at the least: behind a strip, or
+// where no strip can be before it, at the reference edge.
+func (o *blankOffcuts) start(at int) layout.Length {
+	y := o.w.y.at(at)
+	if at > o.first {
+		y += o.apart
+	}
+	return max(o.low, y)
 }
 
 // below is the worth of such an offcut's wood up to y.

@@ -151,6 +151,7 @@ func (w *Board) setBriefest(ways []way) {
 
 func (w *Board) setGrids(ways []way) {
 	var along, across []layout.Length
+	anchorsAlong, anchorsAcross := w.anchors(ways)
 	for i := range ways {
 		along = append(along, ways[i].length+w.shop.CrosscutKerf)
 		across = append(across, ways[i].width+ways[i].lean.kerf)
@@ -161,8 +162,26 @@ func (w *Board) setGrids(ways []way) {
 	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
 		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
 	}
-	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along)
-	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, leastAcross, across)
+	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along, anchorsAlong)
+	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, leastAcross, across, anchorsAcross)
+}
+
+// anchors lists what places are measured from, and by, beside the parts. There are
+// none to list where the far edge slants, or warp or leaning strips take what is no
+// multiple of anything.
+func (w *Board) anchors(ways []way) (along, across []layout.Length) {
+	s, b := w.shop, w.wood
+	if b.Width != b.TipWidth || b.Crook > 0 || !b.Flat() || slices.ContainsFunc(ways, func(v way) bool { return v.lean.by > 0 }) {
+		return nil, nil
+	}
+	along = []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
+	across = []layout.Length{b.Width, s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MachineWidth(), s.MinOffcutWidth}
+	for _, d := range b.Defects {
+		c := s.Clearance[d.Kind]
+		along = append(along, d.Rect.X1, d.Rect.X2, c.Along)
+		across = append(across, d.Rect.Y1, d.Rect.Y2, c.Across)
+	}
+	return along, across
 }
 
 // setMarks takes the defects for as far across as they reach in the shortest blank.

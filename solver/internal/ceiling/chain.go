@@ -46,7 +46,7 @@ func (s *staircase) upTo(i int) Value {
 //	V[i] = max(V[i-1], V[i-advance] + a cell, V[k] + an offcut between k and i).
 func (b *Bench) chain(r *row, a layout.Length) chain {
 	w := b.w
-	first, parts := w.x.down(a+w.end), w.x.down(a+w.inset)
+	first, parts := w.x.from(a+w.end), w.x.from(a+w.inset)
 	n := w.x.down(w.to + w.shop.CrosscutKerf)
 	b.v = size(b.v, n+1, Value(0))
 	v := b.v
@@ -131,7 +131,7 @@ func (c *chain) setRest(w *Board, o *stripOffcuts, from layout.Length, rest *sta
 // offcutGap is the fewest positions from the start of an offcut to that of what
 // lies beyond it.
 func (w *Board) offcutGap() int {
-	gap := w.shop.MinOffcutLength + w.shop.CrosscutKerf - w.x.unit // at(k)+least <= at(i+1)-kerf
+	gap := w.shop.MinOffcutLength + w.shop.CrosscutKerf - w.x.slack // at(k)+least <= upTo(i)-kerf
 	return max(1, w.x.down(gap+w.x.unit-1))
 }
 
@@ -151,7 +151,7 @@ func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
 	for k := range r.offcuts {
 		m := &r.offcuts[k]
 		b.kinds = append(b.kinds, stripOffcuts{
-			before: b.measure(2*k, m, first, 0, 0), after: b.measure(2*k+1, m, first, w.x.unit-w.shop.CrosscutKerf, 1),
+			before: b.measure(2*k, m, first, 0, 0), after: b.measure(2*k+1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
 			next: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
 			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
 		})

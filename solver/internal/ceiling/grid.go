@@ -2,10 +2,14 @@ package ceiling
 
 import "sawbill/layout"
 
-// grid knows positions along one direction as floor(x/unit).
+// grid knows positions along one direction as floor(x/unit). Where whatever a place
+// may be measured from is a multiple of the unit, some best cutting has all places
+// on the grid (Herz 1972): then a position stands for one place, otherwise for all up
+// to the next.
 type grid struct {
-	unit layout.Length
-	n    int // of the end of the board
+	unit  layout.Length
+	n     int           // of the end of the board
+	slack layout.Length // how far the places of a position reach: 0 or unit
 }
 
 // The most positions of a board; more only slow the bound down.
@@ -16,16 +20,27 @@ const (
 
 // newGrid chooses the unit: a mark of the shop's rule, as large as divides all
 // sizes and no larger than least, and larger where the board would have more than
-// most positions.
-func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, sizes []layout.Length) grid {
+// most positions. Anchors are what else a place may be measured from; nil where that
+// cannot be listed. The unit divides them as well where that makes no more than most
+// positions.
+func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, sizes, anchors []layout.Length) grid {
 	unit := finestMark(u)
 	for divides(2*unit, sizes) && unit < size && 2*unit <= least {
 		unit *= 2
 	}
+	if anchors != nil {
+		fine := unit
+		for fine > finestMark(u) && !divides(fine, anchors) {
+			fine /= 2
+		}
+		if divides(fine, sizes) && divides(fine, anchors) && size/fine <= layout.Length(most) {
+			return grid{fine, int(size / fine), 0}
+		}
+	}
 	for size/unit > layout.Length(most) {
 		unit *= 2
 	}
-	return grid{unit, int(size / unit)}
+	return grid{unit, int(size / unit), unit}
 }
 
 // finestMark is the smallest mark of the shop's rule.
@@ -50,6 +65,17 @@ func (w *Board) places() int { return w.x.down(w.wood.Length+w.shop.CrosscutKerf
 
 // at is the least place that position i stands for.
 func (g grid) at(i int) layout.Length { return layout.Length(i) * g.unit }
+
+// upTo is where the places that position i stands for end.
+func (g grid) upTo(i int) layout.Length { return g.at(i) + g.slack }
+
+// from is the first position of a piece that starts at x or later.
+func (g grid) from(x layout.Length) int {
+	if g.slack == 0 {
+		x += g.unit - 1
+	}
+	return g.down(x)
+}
 
 // down is the position of a place, or how many positions a size takes at least;
 // below 0 it is -1.

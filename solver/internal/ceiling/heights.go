@@ -94,14 +94,14 @@ func (w *Board) tops(l *lane) int {
 // fits reports whether a strip in a range of heights may start at position j. Strips
 // without parts are worth something only where the far edge cuts into them.
 func (w *Board) fits(l *lane, h height, j int) bool {
-	if l.bare && w.y.at(j+h.hi+1)-l.kerf <= min(w.wood.Width, w.wood.TipWidth) {
+	if l.bare && w.y.upTo(j+h.hi)-l.kerf <= min(w.wood.Width, w.wood.TipWidth) {
 		return false
 	}
 	return j >= w.y.down(w.near+l.lean.inset()) && j <= w.y.n && j+h.lo <= w.tops(l)
 }
 
 // tall is the most that a strip in a range of heights measures across.
-func (w *Board) tall(l *lane, h height) layout.Length { return w.y.at(h.hi+1) - l.kerf }
+func (w *Board) tall(l *lane, h height) layout.Length { return w.y.upTo(h.hi) - l.kerf }
 
 // offcuts is what strips may hold of offcuts: under a slanting edge several kinds,
 // by how high they are.
@@ -126,7 +126,7 @@ func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
 		a := w.newArea(low, band.height, func(spot layout.Rect) layout.Length {
 			cover := spot.Width()
 			for _, j := range starts {
-				lo, hi := w.y.at(j+1), w.y.at(j+h.lo)-l.kerf
+				lo, hi := w.y.upTo(j), w.y.at(j+h.lo)-l.kerf
 				cover = min(cover, shared(spot.Across(), layout.Span{Lo: lo, Hi: min(hi, w.y.at(j)+band.sure)}))
 			}
 			return cover / w.coverStep() * w.coverStep()
@@ -140,8 +140,11 @@ func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
 // strips are worth the same.
 func (w *Board) coverStep() layout.Length { return max(w.y.unit, w.wood.FullWidth()/32) }
 
-// hindered reports whether a defect or the far edge takes anything from them.
-func (o offcuts) hindered() bool { return len(o) > 1 || len(o) == 1 && len(o[0].holes) > 0 }
+// hindered reports whether a defect or the far edge takes anything from what strips
+// of their height hold where nothing is in the way; the far edge may take it all.
+func (o offcuts) hindered() bool {
+	return len(o) != 1 || len(o[0].holes) > 0 || o[0].along.Len() < o[0].w.wood.Length
+}
 
 // appendKey tells offcuts apart that differ.
 func (o offcuts) appendKey(key []byte) []byte {

@@ -45,7 +45,8 @@ func (n *laneWork) addHeight(h int) {
 		}
 		o := offer{from: int32(j), plain: plain, rows: [3]int32{none32, none32, none32}}
 		end := j + height.lo
-		if w := b.w.offcutsOf(l, height, []int{j}); n.worths(h, j, clear) || w.hindered() {
+		keeps := b.plain[plain].rate > 0
+		if w := b.w.offcutsOf(l, height, []int{j}); n.worths(h, j, clear) || keeps && w.hindered() {
 			met := b.w.met(j, height.lo)
 			for _, key := range []mergerKey{{met, -1}, {met, j / mergeNear}} {
 				m := known[key]

@@ -27,7 +27,7 @@ func (b *Bench) newPlain(l *lane, h int, worth []Value) plain {
 		}
 		if k := i - gap; p.rate > 0 && k >= 0 {
 			most = max(most, v[k]-p.before(w.x.at(k)))
-			v[i] = max(v[i], most+p.after(w.x.at(i+1)-w.shop.CrosscutKerf))
+			v[i] = max(v[i], most+p.after(w.x.upTo(i)-w.shop.CrosscutKerf))
 		}
 		if p.rate > 0 {
 			p.rest[i] = v[i] - p.before(w.x.at(i))

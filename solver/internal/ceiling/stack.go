@@ -161,7 +161,7 @@ func (b *Bench) newCellOffcuts(c *class, cover []layout.Length, from int) *cellO
 // endingAt is the most with an offcut that ends before position k.
 func (o *cellOffcuts) endingAt(v []Value, k int) Value {
 	w := o.w
-	end := w.y.at(o.from+k+1) - w.shop.RipKerf + o.slack
+	end := w.y.upTo(o.from+k) - w.shop.RipKerf + o.slack
 	for o.next < k && w.y.at(o.from+o.next)+w.shop.MinOffcutWidth <= end {
 		o.most = max(o.most, v[o.next]-o.below(w.y.at(o.from+o.next), 0))
 		o.next++
