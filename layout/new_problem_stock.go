@@ -86,7 +86,10 @@ func checkSize(a about, column string, l Length) {
 func checkCost(a about, shop *Shop, b *Board) {
 	if b.Cost == Unpriced {
 		cost, ok := shop.DefaultCost(b)
-		if !ok {
+		switch {
+		case ok && len(shop.Price) == 0 && shop.Charges != nil:
+			a.fault("cost", "", "is empty, and the shop has no prices, though its quote counts in money: give the board a cost or the species a price")
+		case !ok:
 			a.fault("cost", "", "is empty, and the shop has prices but none for "+b.Species+
 				nearPrice(shop, b.Species)+": give the board a cost or the species a price")
 		}

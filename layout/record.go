@@ -64,6 +64,15 @@ type Paper struct {
 	Made     time.Time
 }
 
+// Wanted is the whole bill of a job: of what is cut, too, from boards that the plan no
+// longer holds.
+func (p *Plan) Wanted() []Part {
+	if p.Record != nil {
+		return p.Record.Wanted
+	}
+	return p.Problem.Bill
+}
+
 // Paper is the entry of a board whose cuts are older than the plan, or nil.
 func (r *Record) Paper(mark string) *Paper {
 	if r == nil {

@@ -7,10 +7,7 @@ import "slices"
 // were planned to be spare, as long as there are enough; then the last ones of the
 // plan, which are cut last.
 func (p *Plan) Spares() map[string]bool {
-	made, bill := p.piecesMade(), p.Problem.Bill
-	if p.Record != nil {
-		bill = p.Record.Wanted
-	}
+	made, bill := p.piecesMade(), p.Wanted()
 	spares := map[string]bool{}
 	for i := range bill {
 		of := made[bill[i].Name]

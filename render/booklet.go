@@ -11,8 +11,9 @@ import (
 
 // Booklet draws all the paper of a job for one print: a cover with the boards to
 // pull, the bill to tick off and the settings of the machines in order; the sheets
-// of every board; labels to cut out for parts and offcuts; and sections of the
-// strips at their true size, where they fit. The plan must have passed its check.
+// of every board; labels to cut out for parts and offcuts; sections of the
+// strips at their true size, where they fit; and the quote, where it is asked for. The
+// plan must have passed its check.
 func Booklet(plan *layout.Plan, o Options) ([]Page, error) {
 	for _, b := range plan.Boards {
 		if plan.Problem.Board(b.Board) == nil {
@@ -29,7 +30,8 @@ func Booklet(plan *layout.Plan, o Options) ([]Page, error) {
 		pages = append(pages, board...)
 	}
 	pages = append(pages, book.labels()...)
-	return append(pages, book.templates()...), nil
+	pages = append(pages, book.templates()...)
+	return append(pages, book.quote()...), nil
 }
 
 type booklet struct {

@@ -3,8 +3,6 @@ package render
 import (
 	"fmt"
 	"strings"
-
-	"sawbill/layout"
 )
 
 // mostTicks is how many boxes a row of the bill has at most; of more pieces a
@@ -17,7 +15,7 @@ func (b *booklet) bill(s *sheet) {
 	cut, toCut := b.pieces()
 	cols := columns(s.width(), []string{"part", "finished size", "made", "tick off"}, []float64{54, 56, 30, 120})
 	var rows [][]string
-	for _, p := range b.wanted() {
+	for _, p := range b.plan.Wanted() {
 		size := b.size(p.Length, p.Width, p.Thickness)
 		count := madeOf(cut[p.Name]+toCut[p.Name], p.Quantity)
 		if p.Set != "" {
@@ -34,18 +32,9 @@ func (b *booklet) bill(s *sheet) {
 func madeOf(made, needed int) string {
 	count := fmt.Sprintf("%d of %d", min(made, needed), needed)
 	if made > needed {
-		count += fmt.Sprintf(", %d spare", made-needed)
+		count += ", " + held(fmt.Sprintf("%d spare", made-needed))
 	}
 	return count
-}
-
-// wanted is the whole bill of the job: what is cut from boards that the plan no
-// longer holds, too.
-func (b *booklet) wanted() []layout.Part {
-	if r := b.plan.Record; r != nil {
-		return r.Wanted
-	}
-	return b.plan.Problem.Bill
 }
 
 // pieces counts those that are cut and those that the plan will make, by part.

@@ -6,6 +6,23 @@ import "strings"
 type column struct {
 	x, width float64
 	head     string
+	amounts  bool // set to the right
+}
+
+// amounts sets the last n columns to the right.
+func amounts(cols []column, n int) []column {
+	for i := len(cols) - n; i < len(cols); i++ {
+		cols[i].amounts = true
+	}
+	return cols
+}
+
+// left is where the text of a cell begins.
+func (c column) left(t *typesetter, text string, look style) float64 {
+	if c.amounts {
+		return max(c.x, c.x+c.width-2-t.width(text, look))
+	}
+	return c.x
 }
 
 // columns lays columns out side by side over a width, in shares of it.
@@ -17,7 +34,7 @@ func columns(width float64, heads []string, shares []float64) []column {
 	var list []column
 	for i, h := range heads {
 		w := width * shares[i] / sum
-		list = append(list, column{x, w, h})
+		list = append(list, column{x: x, width: w, head: h})
 		x += w
 	}
 	return list
@@ -29,7 +46,8 @@ func (s *sheet) table(heading string, cols []column, rows [][]string) {
 	head.lines(heading, 0, textCap+1.5, s.width(), style{textCap + 0.7, true})
 	y := textCap + 1.5 + lineStep + 0.8
 	for _, c := range cols {
-		head.text(s.types.cut(c.head, c.width-2, plain()), c.x, y, plain())
+		text := s.types.cut(c.head, c.width-2, plain())
+		head.text(text, c.left(s.types, text, plain()), y, plain())
 	}
 	head.line(Point{0, y + 1.6}, Point{s.width(), y + 1.6}, middleLine)
 	head.height = y + 2.2
@@ -59,7 +77,7 @@ func (s *sheet) tableRow(cols []column, cells []string) *block {
 			bottom = max(bottom, b.tickBoxes(cells[i], c.x, base, c.width-2))
 			continue
 		}
-		bottom = max(bottom, b.lines(cells[i], c.x, base, c.width-2, look))
+		bottom = max(bottom, b.lines(cells[i], c.left(s.types, cells[i], look), base, c.width-2, look))
 	}
 	b.height = bottom + 1.6
 	b.line(Point{0, b.height}, Point{s.width(), b.height}, hairline)

@@ -41,7 +41,10 @@ func (j job) drawWhole(c *cli.Context, plan *layout.Plan, o render.Options) erro
 	if err := j.writeBooklet(c, plan, o); err != nil {
 		return err
 	}
-	return j.writeSteps(c, plan, o.Order)
+	if err := j.writeSteps(c, plan, o.Order); err != nil {
+		return err
+	}
+	return j.requote(c, plan)
 }
 
 // drawJob draws the sheet that belongs to no board.

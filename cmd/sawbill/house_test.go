@@ -23,16 +23,17 @@ const house = "../.."
 func rooms() map[string][]string {
 	return map[string][]string{
 		"layout":       {},
-		"layout/files": {"layout", "layout/steps", "layout/glueup"},
+		"layout/files": {"layout", "layout/steps", "layout/glueup", "layout/quote"},
 		"layout/check": {"layout"},
 		"layout/steps": {"layout"},
+		"layout/quote": {"layout"},
 		// The cautions of a cut are the same words wherever they stand.
 		"layout/glueup": {"layout", "layout/steps"},
 		"solver":        {"layout", "layout/check", "solver/internal/*"},
 		"solver/buy":    {"layout", "layout/check", "solver", "solver/internal/*"},
 		// The table measures the solver as a whole, and nothing imports it.
 		"solver/internal/table": {"layout", "solver", "solver/internal/*"},
-		"render":                {"layout", "layout/steps", "layout/glueup"},
+		"render":                {"layout", "layout/steps", "layout/glueup", "layout/quote"},
 		"cmd/sawbill":           {"*"},
 		"samples":               {},
 		"layout/record":         {"layout", "layout/steps", "layout/check"},

@@ -1,11 +1,13 @@
 package main
 
 import (
+	"cmp"
 	"strings"
 
 	"github.com/urfave/cli/v2"
 
 	"sawbill/layout"
+	"sawbill/layout/steps"
 	"sawbill/render"
 )
 
@@ -23,6 +25,14 @@ func drawingOf(c *cli.Context, last layout.Print) (render.Options, layout.Print,
 	}
 	o.Order, err = orderNamed(now.Order)
 	return o, now, err
+}
+
+// drawnLast is how the sheets of a plan were asked for last.
+func drawnLast(last layout.Print) (o render.Options, err error) {
+	if o, err = paperNamed(cmp.Or(last.Paper, "letter")); err == nil {
+		o.Order, err = orderNamed(cmp.Or(last.Order, steps.ByBoard.String()))
+	}
+	return o, err
 }
 
 // said is the word of a flag, or what stands for it where it was not said.

@@ -35,7 +35,7 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 		Commands: []*cli.Command{
 			planCommand(), verifyCommand(), drawCommand(),
 			cutCommand(), foundCommand(), spoiledCommand(), measuredCommand(), moreCommand(),
-			historyCommand(), backCommand(), restockCommand(),
+			historyCommand(), backCommand(), restockCommand(), quoteCommand(),
 			rackCommand(), glueupCommand(), sampleCommand(), completionCommand(), manCommand(), helpCommand(),
 		},
 		Action:         noCommand,

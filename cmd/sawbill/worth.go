@@ -2,27 +2,6 @@ package main
 
 import "sawbill/layout"
 
-// unpriced says what a board counts where the shop has no price at all and some
-// board has no cost of its own; otherwise it is empty.
-func unpriced(shop *layout.Shop, boards []layout.Board) string {
-	if len(shop.Price) > 0 {
-		return ""
-	}
-	usual := 0
-	for i := range boards {
-		if cost, ok := shop.DefaultCost(&boards[i]); ok && cost == boards[i].Cost {
-			usual++
-		}
-	}
-	unit := "board foot"
-	if shop.PriceUnit == layout.PerCubicMetre {
-		unit = "cubic metre"
-	}
-	switch usual {
-	case 0:
-		return ""
-	case len(boards):
-		return "no prices: every " + unit + " counts 1"
-	}
-	return "no prices: every " + unit + " of a board without a cost counts 1"
-}
+// unpriced says what the boards of a shop count where that is no money; otherwise it
+// is empty.
+func unpriced(shop *layout.Shop, boards []layout.Board) string { return shop.WithoutPrices(boards) }

@@ -21,15 +21,13 @@ func toPlan1(p *layout.Plan) plan1 {
 	return plan1{
 		Format: planFormat, Job: p.Job, Revision: count(p.Revision),
 		Made: p.Made.UTC().Format(time.RFC3339Nano), Yard: p.Problem.Yard,
-		Shop:   toShop1(p.Problem.Shop),
-		Stock:  each(p.Problem.Stock, toBoard1),
-		Bill:   each(p.Problem.Bill, toPart1),
-		Boards: each(p.Boards, toBoardCut1),
-		Missing: each(p.Missing, func(m layout.Missing) missing1 {
-			return missing1{m.Part, count(m.Quantity), m.Why}
-		}),
-		Totals: toTotals1(p.Totals),
-		Paper:  p.Print.Paper, Order: p.Print.Order,
+		Shop:    toShop1(p.Problem.Shop),
+		Stock:   each(p.Problem.Stock, toBoard1),
+		Bill:    each(p.Problem.Bill, toPart1),
+		Boards:  each(p.Boards, toBoardCut1),
+		Missing: each(p.Missing, toMissing1),
+		Totals:  toTotals1(p.Totals),
+		Paper:   p.Print.Paper, Order: p.Print.Order,
 		Record: toRecord1(p.Record),
 	}
 }
@@ -139,6 +137,8 @@ func toPart1(p layout.Part) part1 {
 		Piece: p.Piece, Note: p.Note,
 	}
 }
+
+func toMissing1(m layout.Missing) missing1 { return missing1{m.Part, count(m.Quantity), m.Why} }
 
 func toBoardCut1(b layout.BoardPlan) boardCut1 {
 	return boardCut1{b.Board, money(b.Cost), account1(b.Account), toNode1(b.Root)}

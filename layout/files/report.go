@@ -68,7 +68,7 @@ func toReport1(r Report) report1 {
 		Job: p.Job, Revision: p.Revision, CheckWord: r.CheckWord, Made: p.Made.UTC().Format(time.RFC3339),
 		Valid: len(r.Broken) == 0, Broken: r.Broken, Stopped: r.Stopped,
 		Cost: money(p.Totals.Cost), Bound: (*money)(p.Totals.Bound), Yield: p.Totals.Yield, Cut: r.Cut, ToCut: r.ToCut, Spare: len(p.Spares()),
-		Missing: each(p.Missing, func(m layout.Missing) missing1 { return missing1{m.Part, count(m.Quantity), m.Why} }),
+		Missing: each(p.Missing, toMissing1),
 		Boards:  each(p.Boards, func(b layout.BoardPlan) string { return b.Board }),
 		Offcuts: each(r.Offcuts, func(mark string) string { return mark }),
 		Changed: r.Changed, Gone: r.Gone, Wood: r.Wood,

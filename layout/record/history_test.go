@@ -12,6 +12,7 @@ import (
 	"sawbill/layout"
 	"sawbill/layout/check"
 	"sawbill/layout/files"
+	"sawbill/layout/quote"
 	"sawbill/layout/record"
 	"sawbill/layout/steps"
 )
@@ -208,6 +209,41 @@ func (h *history) wantSound(t *rapid.T, next *layout.Plan, spoiled string) {
 		}
 	}
 	wantAllPieces(t, next)
+	wantQuote(t, h.first, next)
+}
+
+// wantQuote holds a quote against the boards that the job began with: they alone cost
+// anything, and what they cost net is borne by the parts to the last ten-thousandth.
+func wantQuote(t *rapid.T, first, plan *layout.Plan) {
+	q := quote.Of(plan)
+	var boards layout.Money
+	for _, b := range q.Boards {
+		if was := first.Problem.Board(b.Mark); was == nil || was.Cost != b.Cost {
+			t.Errorf("the quote has a board %q that costs %v", b.Mark, b.Cost)
+		}
+		if b.Returned < 0 || b.Returned > b.Cost {
+			t.Errorf("of board %q, which costs %v, %v comes back", b.Mark, b.Cost, b.Returned)
+		}
+		boards += b.Net()
+	}
+	parts := q.Loose
+	for _, p := range q.Parts {
+		parts += p.Wood
+	}
+	if boards != q.Wood || parts != q.Wood {
+		t.Errorf("boards cost %v, parts %v, all wood %v", boards, parts, q.Wood)
+	}
+	for i, p := range plan.Record.Wanted {
+		missing := 0
+		for _, m := range plan.Missing {
+			if m.Part == p.Name {
+				missing = m.Quantity
+			}
+		}
+		if q.Parts[i].Needed+missing != p.Quantity {
+			t.Errorf("%s: the quote has %d, %d are missing of %d", p.Name, q.Parts[i].Needed, missing, p.Quantity)
+		}
+	}
 }
 
 // wantAllPieces holds the record against the bill: each piece wanted is cut,
