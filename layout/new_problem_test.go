@@ -79,6 +79,17 @@ func TestNewProblemComplains(t *testing.T) {
 			`stock row 2: cost: is empty, and the shop has prices but none for ash (did you mean "ahs"?): give the board a cost or the species a price`,
 			`shop: price.ahs: found "ahs", of which the stock has no board (did you mean "ash"?)`,
 		}},
+		{"a quote without prices", func(shop *Shop, stock []Board, part *Part) {
+			shop.Charges = &Charges{Hours: -1, Rate: MaxMoney + 1, Margin: MaxMargin + 1}
+			stock[0].Cost, stock[2].Cost = 5, 5
+			part.Spare = MaxQuantity + 1
+		}, []string{
+			`shop: quote.hours: found "-0.000001", want hours from 0 to 10000`,
+			`shop: quote.rate: found "1000000000.0001", want an amount from 0 to 1000000000`,
+			`shop: quote.margin: found "10.000001", want a share from 0 to 10`,
+			`stock row 2: cost: is empty, and the shop has no prices, though its quote counts in money: give the board a cost or the species a price`,
+			`bill row 1: spare: found "100001", want a whole number from 0 to 100000`,
+		}},
 		{"sizes", func(_ *Shop, stock []Board, part *Part) {
 			stock[0].Width, stock[1].Length, part.Thickness = 0, MaxLength+1, -1
 		}, []string{

@@ -16,7 +16,7 @@ func (p *Plan) Spares() map[string]bool {
 		}
 		slices.Reverse(of.needed)
 		list := append(of.spare, of.needed...)
-		for _, id := range list[:max(0, len(list)-bill[i].Quantity)] {
+		for _, id := range list[:max(0, len(list)-max(0, bill[i].Quantity))] {
 			spares[id] = true
 		}
 	}

@@ -8,6 +8,7 @@ import (
 
 	"sawbill/layout"
 	"sawbill/layout/check"
+	"sawbill/solver/internal/exhaust"
 	"sawbill/solver/internal/jobs"
 )
 
@@ -16,24 +17,37 @@ import (
 func TestSparesCostNothing(t *testing.T) {
 	laid := 0
 	for seed := range int64(400) {
-		laid += compareSpares(t, seed)
+		laid += compareSpares(t, variedSpares(seed), seed, 1<<(seed/2%4))
 	}
 	if laid < 100 {
 		t.Errorf("%d spares were laid in all, want a hundred", laid)
 	}
 }
 
-func compareSpares(t *testing.T, seed int64) (laid int) {
-	t.Helper()
+// variedSpares is a random job, now and then with offcuts that are worth nothing, and
+// with two parts of one match word.
+func variedSpares(seed int64) *layout.Problem {
 	size := jobs.Size{Boards: 1 + int(seed%3), Kinds: 1 + int(seed%4), Pieces: 4 + int(seed%12)}
 	p := jobs.Varied(size, seed)
 	if seed%4 == 0 {
 		p = jobs.Warped(size, seed)
 	}
-	rng := rand.New(rand.NewSource(seed))
 	if seed%3 == 0 {
 		p.Shop.OffcutCredit = 0
 	}
+	for i := range p.Bill[:min(2, len(p.Bill))] {
+		if seed%5 == 1 {
+			p.Bill[i].Match = "top"
+		}
+	}
+	return p
+}
+
+// compareSpares solves a job with spares and without, as long as looks at the context
+// allow, and tells how many spares were laid.
+func compareSpares(t *testing.T, p *layout.Problem, seed int64, looks int) (laid int) {
+	t.Helper()
+	rng := rand.New(rand.NewSource(seed))
 	plain := *p
 	p.Bill = slices.Clone(p.Bill)
 	for i := range p.Bill {
@@ -42,7 +56,7 @@ func compareSpares(t *testing.T, seed int64) (laid int) {
 		}
 	}
 	solve := func(p *layout.Problem) *layout.Plan {
-		plan, _, err := Solve(&patience{Context: context.Background(), looks: 1 << (seed / 2 % 4)}, p, Options{Seed: seed, Rounds: 1, Workers: 1})
+		plan, _, err := Solve(&patience{Context: context.Background(), looks: looks}, p, Options{Seed: seed, Rounds: 1, Workers: 1})
 		if err != nil {
 			t.Fatalf("seed %d: %v", seed, err)
 		}
@@ -55,7 +69,23 @@ func compareSpares(t *testing.T, seed int64) (laid int) {
 	if with.Score().Compare(without.Score()) != 0 || len(with.Boards) != len(without.Boards) || offcutsIn(with) != offcutsIn(without) {
 		t.Errorf("seed %d: with spares %s, without %s", seed, summary(with), summary(without))
 	}
-	return piecesIn(with) - piecesIn(without)
+	if laid = piecesIn(with) - piecesIn(without); laid != len(with.Spares()) {
+		t.Errorf("seed %d: %d pieces more, %d of them spare", seed, laid, len(with.Spares()))
+	}
+	return laid
+}
+
+// TestSparesOfTinyJobs does the same with tiny jobs in shops without kerfs, trims or
+// least lengths, and with jobs of a glue-up and a part beside it.
+func TestSparesOfTinyJobs(t *testing.T) {
+	laid, beside := 0, 0
+	for seed := range int64(400) {
+		laid += compareSpares(t, exhaust.Tiny(seed), seed, 4)
+		beside += compareSpares(t, tinySetJob(seed), seed, 30)
+	}
+	if laid < 20 || beside == 0 {
+		t.Errorf("%d spares were laid, and %d beside glue-ups", laid, beside)
+	}
 }
 
 func offcutsIn(plan *layout.Plan) int {

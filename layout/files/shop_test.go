@@ -149,13 +149,13 @@ per10bf = 1
 			`shop.toml:23: hidden.elm: want per_10bf, the mean number of hidden defects in ten board feet`,
 			`shop.toml:24: hidden.elm.per10bf: the key is not known: want one of per_10bf, length, width (did you mean "per_10bf"?)`,
 		}},
-		{"quotes", "[quote]\nhours = 1e9\nfinish = \"-1\"\nmargin = \"25%\"\nhardwear = 1\n", []string{
+		{"quotes", "[quote]\nhours = 1e9\nfinish = \"-1\"\nmargin = \"25%\"\nhardwear = 1\n[price]\nash = 7\n", []string{
 			`shop.toml:2: quote.hours: found "1000000000", want hours from 0 to 10000 with up to six decimals, such as 14.5`,
 			`shop.toml:3: quote.finish: found "-1", want an amount such as 31.50, at most 1000000000`,
 			`shop.toml:4: quote.margin: found "25%", want a share from 0 to 10 with up to six decimals, such as 0.25`,
 			`shop.toml:5: quote.hardwear: the key is not known: want one of hours, rate, finish, hardware, margin (did you mean "hardware"?)`,
 		}},
-		{"hours at no rate", "[quote]\nhours = 2\n", []string{
+		{"hours at no rate", "[quote]\nhours = 2\n[price]\nash = 7\n", []string{
 			`shop.toml:1: quote: want rate, the money for an hour; 0 where the hours are free`,
 		}},
 	} {
