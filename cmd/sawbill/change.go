@@ -55,21 +55,11 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan, error)) error {
 	out := onlyJSON(c)
 	j := job{c.Path("job")}
-	if _, err := os.Stat(j.planPath()); err != nil {
-		return inputError(err)
-	}
-	unlock, err := j.lock()
+	former, unlock, err := j.locked(c)
 	if err != nil {
 		return err
 	}
 	defer unlock()
-	former, err := readPlan(j.planPath())
-	if err != nil {
-		return err
-	}
-	if err := checkPlan(c, j.planPath(), former); err != nil {
-		return err
-	}
 	o, print, err := drawingOf(c, former.Print)
 	if err != nil {
 		return err

@@ -6,6 +6,9 @@ import (
 	"path/filepath"
 
 	"github.com/gofrs/flock"
+	"github.com/urfave/cli/v2"
+
+	"sawbill/layout"
 )
 
 // lock keeps other commands from changing the job until unlock is called, or this
@@ -24,4 +27,22 @@ func (j job) lock() (unlock func(), err error) {
 		return nil, busy.withHint("wait until it is done, or end it, and say this again")
 	}
 	return func() { file.Unlock() }, nil // nobody can do anything about a lock that stays: it goes with the process
+}
+
+// locked locks a job that is there and gives its plan, which has passed its check.
+func (j job) locked(c *cli.Context) (plan *layout.Plan, unlock func(), err error) {
+	if _, err := os.Stat(j.planPath()); err != nil {
+		return nil, nil, inputError(err)
+	}
+	if unlock, err = j.lock(); err != nil {
+		return nil, nil, err
+	}
+	if plan, err = readPlan(j.planPath()); err == nil {
+		err = checkPlan(c, j.planPath(), plan)
+	}
+	if err != nil {
+		unlock()
+		return nil, nil, err
+	}
+	return plan, unlock, nil
 }

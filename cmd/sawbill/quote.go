@@ -40,21 +40,11 @@ func runQuote(c *cli.Context) error {
 	}
 	out := onlyJSON(c)
 	j := job{c.Path("job")}
-	if _, err := os.Stat(j.planPath()); err != nil {
-		return inputError(err)
-	}
-	unlock, err := j.lock()
+	plan, unlock, err := j.locked(c)
 	if err != nil {
 		return err
 	}
 	defer unlock()
-	plan, err := readPlan(j.planPath())
-	if err != nil {
-		return err
-	}
-	if err := checkPlan(c, j.planPath(), plan); err != nil {
-		return err
-	}
 	if c.IsSet("shop") {
 		if plan, err = j.recharge(c, plan); err != nil {
 			return err

@@ -2,6 +2,7 @@ package quote
 
 import (
 	"math/big"
+	"slices"
 
 	"sawbill/layout"
 )
@@ -67,15 +68,19 @@ func (s *sorter) open(b *layout.Board) {
 	}
 }
 
-// first is the mark of the board that a board was cut out of in the end.
+// first is the mark of the board that a board was cut out of in the end. A file may hold
+// origins that go round in a circle; of those any will do.
 func (s *sorter) first(mark string) string {
 	if s.plan.Record == nil {
 		return mark
 	}
-	for _, o := range s.plan.Record.Origins {
-		if o.Board == mark && o.Of != mark {
-			return s.first(o.Of)
+	origins := s.plan.Record.Origins
+	for range origins {
+		i := slices.IndexFunc(origins, func(o layout.Origin) bool { return o.Board == mark })
+		if i < 0 {
+			break
 		}
+		mark = origins[i].Of
 	}
 	return mark
 }

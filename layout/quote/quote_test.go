@@ -127,6 +127,11 @@ func TestQuoteOfARecord(t *testing.T) {
 	if q.Parts[0].Wood != 72800 || q.Parts[1].Wood != 18200 || q.Wood != 91000 {
 		t.Errorf("sides %v, back %v, wood %v; want 7.28, 1.82 and 9.1", q.Parts[0].Wood, q.Parts[1].Wood, q.Wood)
 	}
+	plan.Record.Origins = append(plan.Record.Origins, layout.Origin{Board: "E1", Of: "E1-2"}) // no plan of ours
+	if q := Of(plan); q.Wood != q.Parts[0].Wood+q.Parts[1].Wood {
+		t.Errorf("of origins in a circle: %+v", q)
+	}
+	plan.Record.Origins = plan.Record.Origins[:2]
 	plan.Record.Used = nil // a plan of old: what it spent is known as a sum
 	if q := Of(plan); q.Boards[0].Mark != "" || q.Boards[0].Cost != 104000 || q.Parts[0].Needed != 2 {
 		t.Errorf("of an old plan: %+v", q)
@@ -147,7 +152,7 @@ func TestApportion(t *testing.T) {
 			sum.Add(sum, w)
 		}
 		left := amount
-		for i, share := range apportion(amount, weights) {
+		for i, share := range apportion(amount, weights, sum) {
 			left -= share
 			exact := new(big.Rat).Mul(new(big.Rat).SetInt64(int64(amount)), new(big.Rat).Quo(weights[i], sum))
 			off := exact.Sub(exact, new(big.Rat).SetInt64(int64(share)))

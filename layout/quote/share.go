@@ -9,15 +9,18 @@ import (
 )
 
 // charge lets the parts bear the net cost of a board. Spare pieces bear it only where
-// there are no others; where nothing came out of a board, nobody does.
+// there are no others; where no part of the bill came out of a board, nobody does.
 func (q *Quote) charge(g *group) {
-	areas := make([]*big.Rat, len(q.Parts))
+	areas, sum := make([]*big.Rat, len(q.Parts)), new(big.Rat)
 	for i := range areas {
 		areas[i] = new(big.Rat)
 	}
 	needed := slices.ContainsFunc(g.takes, func(t take) bool { return !t.spare })
 	for _, t := range g.takes {
 		i := slices.IndexFunc(q.Parts, func(p Part) bool { return p.Name == t.part })
+		if i < 0 {
+			continue
+		}
 		if t.spare {
 			q.Parts[i].Spares++
 		} else {
@@ -25,26 +28,23 @@ func (q *Quote) charge(g *group) {
 		}
 		if !t.spare || !needed {
 			areas[i].Add(areas[i], t.area)
+			sum.Add(sum, t.area)
 		}
 	}
-	if len(g.takes) == 0 {
+	if sum.Sign() <= 0 {
 		q.Loose += g.Net()
 		return
 	}
-	for i, amount := range apportion(g.Net(), areas) {
+	for i, amount := range apportion(g.Net(), areas, sum) {
 		q.Parts[i].Wood += amount
 	}
 }
 
-// apportion splits an amount in proportion to weights, which are not negative and not
-// all 0, into whole numbers that add up to it exactly: each share is rounded down, and
+// apportion splits an amount in proportion to weights, which are not negative and add
+// up to sum, more than 0, into whole numbers that add up to it exactly: each share is rounded down, and
 // what is left goes, one each, to those that lost the most by that, the first of equal
 // ones first (largest remainder: Hamilton 1792).
-func apportion(amount layout.Money, weights []*big.Rat) []layout.Money {
-	sum := new(big.Rat)
-	for _, w := range weights {
-		sum.Add(sum, w)
-	}
+func apportion(amount layout.Money, weights []*big.Rat, sum *big.Rat) []layout.Money {
 	shares, lost := make([]layout.Money, len(weights)), make([]*big.Rat, len(weights))
 	order := make([]int, len(weights))
 	left := amount
