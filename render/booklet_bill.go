@@ -13,7 +13,7 @@ const mostTicks = 60
 // or that the plan makes.
 func (b *booklet) bill(s *sheet) {
 	cut, toCut := b.pieces()
-	cols := columns(s.width(), []string{"part", "finished size", "made", "tick off"}, []float64{54, 56, 30, 120})
+	cols := columns(s.width(), []string{"part", "finished size", "made", "tick off"}, []float64{54, 56, 38, 112})
 	var rows [][]string
 	for _, p := range b.plan.Wanted() {
 		size := b.size(p.Length, p.Width, p.Thickness)

@@ -128,7 +128,7 @@ func (j *jobSheet) parts() {
 	for _, m := range j.plan.Missing {
 		lacking[m.Part] = m
 	}
-	cols := columns(j.width(), []string{"part", "finished size", "made", "missing", "note"}, []float64{50, 56, 24, 40, 60})
+	cols := columns(j.width(), []string{"part", "finished size", "made", "missing", "note"}, []float64{50, 56, 36, 34, 54})
 	var rows [][]string
 	for i := range j.plan.Problem.Bill {
 		p := &j.plan.Problem.Bill[i]
