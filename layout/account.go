@@ -12,7 +12,7 @@ func NewAccount(s *Shop, b *Board, bill []Part, root *Node) Account {
 			acc.Parts += finishedVolume(bill, leaf)
 		}
 	}
-	acc.Planing = area[usePart]*thick - acc.Parts
+	acc.Planing = max(0, area[usePart]*thick-acc.Parts) // of nothing to plane rounding may leave less than nothing
 	acc.Offcuts = area[useOffcut] * thick
 	acc.Kerf = area[useKerf] * thick
 	acc.Edges = area[useEdge] * thick

@@ -15,12 +15,13 @@ type BoardCut struct {
 // stock, pieces and offcuts named, what is missing, the account and the totals.
 // Offcut leaves are those whose Offcut is not empty; their marks are given
 // here. The trees become the plan's own.
-func Assemble(p *Problem, cuts []BoardCut) *Plan { return AssembleWith(p, nil, cuts) }
+func Assemble(p *Problem, cuts []BoardCut) *Plan { return AssembleWith(p, nil, nil, cuts) }
 
 // AssembleWith makes a whole plan out of cut trees as Assemble does, and of others
-// whose pieces and offcuts have names already, which they keep.
-func AssembleWith(p *Problem, named, cuts []BoardCut) *Plan {
-	plan := &Plan{Revision: 1, Problem: *p}
+// whose pieces and offcuts have names already, which they keep. done is the record of
+// what has happened before, or nil.
+func AssembleWith(p *Problem, done *Record, named, cuts []BoardCut) *Plan {
+	plan := &Plan{Revision: 1, Problem: *p, Record: done}
 	add := func(b *Board, root *Node) {
 		plan.Boards = append(plan.Boards, BoardPlan{
 			Board: b.Mark, Cost: b.Cost, Root: root,
@@ -41,7 +42,7 @@ func AssembleWith(p *Problem, named, cuts []BoardCut) *Plan {
 			}
 		}
 	}
-	plan.Missing = missingParts(p, plan.Boards)
+	plan.Missing = plan.missing()
 	plan.Totals = totals(p, plan.Boards)
 	return plan
 }
@@ -96,8 +97,12 @@ func offcutMark(p *Problem, board string, n *int) string {
 	}
 }
 
-func missingParts(p *Problem, boards []BoardPlan) []Missing {
-	made, strips := countPieces(boards)
+// missing is what of the bill is not made. The bill of a plan with a record leaves out
+// the pieces that are cut from boards which the plan no longer holds; strips of
+// glue-ups it does not, for they need the others of their copy.
+func (plan *Plan) missing() []Missing {
+	p, boards := &plan.Problem, plan.Boards
+	made, strips := countPieces(boards), plan.strips()
 	var missing []Missing
 	for i := range p.Bill {
 		part := &p.Bill[i]
@@ -113,23 +118,17 @@ func missingParts(p *Problem, boards []BoardPlan) []Missing {
 	return missing
 }
 
-// countPieces counts what boards give by the names of the bill, and by these the
-// strips of glue-ups by their slices.
-func countPieces(boards []BoardPlan) (made map[string]int, strips map[string]map[int]int) {
-	made, strips = map[string]int{}, map[string]map[int]int{}
+// countPieces counts what boards give by the names of the bill.
+func countPieces(boards []BoardPlan) map[string]int {
+	made := map[string]int{}
 	for _, b := range boards {
 		for _, leaf := range b.Root.Leaves() {
-			if leaf.Part == "" {
-				continue
+			if leaf.Part != "" {
+				made[leaf.Part] += leaf.Pieces()
 			}
-			made[leaf.Part] += leaf.Pieces()
-			if strips[leaf.Part] == nil {
-				strips[leaf.Part] = map[int]int{}
-			}
-			strips[leaf.Part][leaf.Slices] += leaf.Pieces()
 		}
 	}
-	return made, strips
+	return made
 }
 
 // totals are the cost and the yield of what is cut.

@@ -10,10 +10,64 @@ import (
 type Copies struct{ Count, Slices int }
 
 // Copies lists the whole copies of a set that a plan makes, those with the most slices
-// first.
-func (p *Plan) Copies(set Set) []Copies {
-	_, strips := countPieces(p.Boards)
-	return p.Problem.copies(set, strips)
+// first. Strips that are cut already count, wherever they were cut from.
+func (p *Plan) Copies(set Set) []Copies { return p.Problem.copies(set, p.strips()) }
+
+// Waiting are the strips of glue-ups that are cut and in no whole copy, for the others
+// of theirs are neither cut nor planned. Of strips that are alike those wait that were
+// cut last.
+func (p *Plan) Waiting() []CutPiece {
+	if p.Record == nil {
+		return nil
+	}
+	room := map[string]map[int]int{}
+	for _, set := range p.Problem.Sets() {
+		for _, c := range p.Copies(set) {
+			for _, i := range set.Rows {
+				row := &p.Problem.Bill[i]
+				addStrips(room, row.Name, c.Slices, c.Count*row.Quantity)
+			}
+		}
+	}
+	var list []CutPiece
+	for _, c := range p.Record.Cut {
+		switch part := p.Problem.Part(c.Part); {
+		case part == nil || part.Set == "":
+		case room[c.Part][c.Slices] > 0:
+			room[c.Part][c.Slices]--
+		default:
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
+// strips counts the strips of glue-ups that a plan makes or that are cut, by the name of
+// their row and by their slices.
+func (p *Plan) strips() map[string]map[int]int {
+	strips := map[string]map[int]int{}
+	var roots []*Node
+	for _, b := range p.Boards {
+		roots = append(roots, b.Root)
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Slices > 0 {
+				addStrips(strips, leaf.Part, leaf.Slices, leaf.Pieces())
+			}
+		}
+	}
+	for _, c := range p.Record.Elsewhere(roots) {
+		if c.Slices > 0 {
+			addStrips(strips, c.Part, c.Slices, 1)
+		}
+	}
+	return strips
+}
+
+func addStrips(strips map[string]map[int]int, row string, slices, n int) {
+	if strips[row] == nil {
+		strips[row] = map[int]int{}
+	}
+	strips[row][slices] += n
 }
 
 // copies lists the whole copies of a set among strips that are counted by the name of

@@ -1,9 +1,6 @@
 package layout
 
-import (
-	"slices"
-	"time"
-)
+import "time"
 
 // Record is what has happened to a job before a revision of its plan, and what the
 // plan alone does not say. Boards that are being cut stand in the plan with all
@@ -42,6 +39,7 @@ type CutPiece struct {
 	Part, Board string // its name in the bill, the mark of its board
 	Revision    int    // after which it was cut
 	Spare       bool   // as in the tree that it was cut from
+	Slices      int    // that a strip of a glue-up gives, otherwise 0
 	// Wood is the piece as a row of the stock, marked with its id. Lay is where it was
 	// in the frame of its board.
 	Wood Board
@@ -86,9 +84,45 @@ func (r *Record) Paper(mark string) *Paper {
 	return nil
 }
 
+// Elsewhere are the finished pieces that are in none of some trees: those of boards
+// that a plan no longer holds.
+func (r *Record) Elsewhere(roots []*Node) []CutPiece {
+	if r == nil {
+		return nil
+	}
+	held := map[string]bool{}
+	for _, root := range roots {
+		for _, leaf := range root.Leaves() {
+			for _, id := range leaf.PieceIDs() {
+				held[id] = true
+			}
+		}
+	}
+	var list []CutPiece
+	for _, c := range r.Cut {
+		if !held[c.Wood.Mark] {
+			list = append(list, c)
+		}
+	}
+	return list
+}
+
+// Start is the entry of a board that is being cut, or nil.
+func (r *Record) Start(mark string) *Start {
+	if r == nil {
+		return nil
+	}
+	for i := range r.Started {
+		if r.Started[i].Board == mark {
+			return &r.Started[i]
+		}
+	}
+	return nil
+}
+
 // IsStarted reports whether a board is being cut.
 func (r *Record) IsStarted(mark string) bool {
-	return r != nil && slices.ContainsFunc(r.Started, func(s Start) bool { return s.Board == mark })
+	return r.Start(mark) != nil
 }
 
 // IsCut reports whether the piece with an id is finished.

@@ -49,7 +49,7 @@ func TestBrokenSets(t *testing.T) {
 		}},
 		{"rows that differ", "V11", "light and dark ask for other slices", func(p *layout.Plan) { p.Problem.Bill[1].SliceThickness++ }},
 		{"a copy without strips of a row", "form", "0 strips in a copy", func(p *layout.Plan) { p.Problem.Bill[1].Quantity = 0 }},
-		{"no whole copy", "V11", "0 strips of dark with 8 slices do not make whole copies", func(p *layout.Plan) {
+		{"no whole copy", "V11", "2 strips of light with 8 slices do not make whole copies", func(p *layout.Plan) {
 			down(p, 0, 0, 2, 0).Part = ""
 		}},
 		{"strip shorter than its slices", "V6", "the part is cut to 306 mm", func(p *layout.Plan) { down(p, 0, 0, 0, 0).Slices = 9 }},

@@ -30,6 +30,7 @@ type cutPiece1 struct {
 	Board    string `json:"board"`
 	Revision count  `json:"revision"`
 	Spare    bool   `json:"spare,omitempty"`
+	Slices   count  `json:"slices,omitempty"`
 	Wood     board1 `json:"wood"`
 	rect1
 }
@@ -55,7 +56,7 @@ func toRecord1(r *layout.Record) *record1 {
 	return &record1{
 		From: count(r.From), Told: each(r.Told, same), Wanted: each(r.Wanted, toPart1),
 		Cut: each(r.Cut, func(p layout.CutPiece) cutPiece1 {
-			return cutPiece1{p.Part, p.Board, count(p.Revision), p.Spare, toBoard1(p.Wood), toRect1(p.Lay)}
+			return cutPiece1{p.Part, p.Board, count(p.Revision), p.Spare, count(p.Slices), toBoard1(p.Wood), toRect1(p.Lay)}
 		}),
 		Started: each(r.Started, func(s layout.Start) start1 { return start1{s.Board, toNode1(s.Root)} }), Spent: money(r.Spent), Used: each(r.Used, toBoard1),
 		Origins: each(r.Origins, func(o layout.Origin) origin1 { return origin1{o.Board, o.Of, toRect1(o.Wood)} }),
@@ -73,7 +74,10 @@ func (c *converter) record(r *record1) *layout.Record {
 	return &layout.Record{
 		From: int(r.From), Told: each(r.Told, same), Wanted: each(r.Wanted, c.part),
 		Cut: each(r.Cut, func(p cutPiece1) layout.CutPiece {
-			return layout.CutPiece{Part: p.Part, Board: p.Board, Revision: int(p.Revision), Spare: p.Spare, Wood: c.board(p.Wood), Lay: fromRect1(p.rect1)}
+			return layout.CutPiece{
+				Part: p.Part, Board: p.Board, Revision: int(p.Revision), Spare: p.Spare, Slices: int(p.Slices),
+				Wood: c.board(p.Wood), Lay: fromRect1(p.rect1),
+			}
 		}),
 		Started: each(r.Started, func(s start1) layout.Start { return layout.Start{Board: s.Board, Root: c.node(s.Root)} }),
 		Spent:   c.money("record.spent", r.Spent), Used: each(r.Used, c.board),

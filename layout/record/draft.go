@@ -209,9 +209,8 @@ func (d *Draft) with(fresh []layout.BoardCut) *layout.Plan {
 	for _, mark := range slices.Sorted(maps.Keys(d.trees)) {
 		named = append(named, layout.BoardCut{Board: mark, Root: d.trees[mark]})
 	}
-	plan := layout.AssembleWith(d.problem(), named, fresh)
-	plan.Job, plan.Revision, plan.Made = d.former.Job, d.former.Revision+1, d.former.Made
 	record := d.record
-	plan.Record = &record
+	plan := layout.AssembleWith(d.problem(), &record, named, fresh)
+	plan.Job, plan.Revision, plan.Made = d.former.Job, d.former.Revision+1, d.former.Made
 	return plan
 }

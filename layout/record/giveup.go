@@ -80,30 +80,9 @@ func (d *Draft) mend(mark string) {
 // after the steps that were needed for it, and for the wood with these names, is
 // stock.
 func (d *Draft) dissolve(mark string, names ...string) {
-	reached := map[string]bool{}
-	for _, name := range names {
-		reached[name] = true
-	}
-	for _, c := range d.record.Cut {
-		if c.Board == mark {
-			reached[c.Wood.Mark] = true
-		}
-	}
-	for _, o := range d.record.Origins {
-		if o.Of == mark {
-			reached[o.Board] = true
-		}
-	}
-	sheet := d.asStarted(mark)
-	d.replace(mark, unfinished(sheet.Bench(sheet.Needed(reached))))
-}
-
-// asStarted is the work on a board as it was planned when that began.
-func (d *Draft) asStarted(mark string) *steps.Sheet {
-	p := &layout.Problem{Shop: d.Shop(), Stock: []layout.Board{*d.board(mark)}, Bill: d.record.Wanted}
-	i := slices.IndexFunc(d.record.Started, func(s layout.Start) bool { return s.Board == mark })
-	plan := layout.AssembleWith(p, []layout.BoardCut{{Board: mark, Root: d.record.Started[i].Root}}, nil)
-	return steps.Of(plan, plan.Board(mark))
+	plan := d.assembled()
+	sheet := steps.Begun(plan, plan.Board(mark))
+	d.replace(mark, unfinished(sheet.Bench(sheet.Reached(names...))))
 }
 
 // unfinished are pieces with none of them a part of the bill: what is not told to

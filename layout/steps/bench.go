@@ -35,6 +35,20 @@ func (s *Sheet) Needed(names map[string]bool) []bool {
 	return needed
 }
 
+// Reached reports which steps of a sheet are done, and which others must be before
+// the wood with these chalk names lies on the bench.
+func (s *Sheet) Reached(names ...string) []bool {
+	want := map[string]bool{}
+	for _, name := range names {
+		want[name] = true
+	}
+	reached := s.Needed(want)
+	for i := range s.Steps {
+		reached[i] = reached[i] || s.Steps[i].Done
+	}
+	return reached
+}
+
 // readied is the step after which each of the named pieces is ready.
 func (s *Sheet) readied(names map[string]bool) map[string]int {
 	at := map[string]int{}

@@ -19,19 +19,54 @@ type names struct {
 
 func newNames(p *layout.Plan) *names {
 	n := &names{map[*layout.Node]string{}, map[string]bool{}, map[string]int{}}
+	begun, whole := trees(p)
+	for _, b := range p.Problem.Stock {
+		n.taken[b.Mark] = !cutOutOf(p.Record, b.Mark, begun)
+	}
+	n.nameTrees(begun)
 	for _, b := range p.Problem.Stock {
 		n.taken[b.Mark] = true
 	}
+	n.nameTrees(whole)
+	return n
+}
+
+// trees are those by which the boards of a plan are cut. What is written on the wood of
+// boards that are being cut stays as it was when that began.
+func trees(p *layout.Plan) (begun, whole []layout.BoardPlan) {
 	for _, b := range p.Boards {
+		if start := p.Record.Start(b.Board); start != nil {
+			b.Root = start.Root
+			begun = append(begun, b)
+		} else {
+			whole = append(whole, b)
+		}
+	}
+	return begun, whole
+}
+
+// cutOutOf reports whether a board of the stock was cut out of one of some boards.
+func cutOutOf(r *layout.Record, mark string, of []layout.BoardPlan) bool {
+	for _, b := range of {
+		for _, o := range r.Origins {
+			if o.Board == mark && o.Of == b.Board {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func (n *names) nameTrees(boards []layout.BoardPlan) {
+	for _, b := range boards {
 		for _, leaf := range b.Root.Leaves() {
 			n.nameLeaf(leaf)
 		}
 	}
-	for _, b := range p.Boards {
+	for _, b := range boards {
 		n.chalk[b.Root] = b.Board
 		n.nameBlanks(b)
 	}
-	return n
 }
 
 func (n *names) nameLeaf(leaf *layout.Node) {

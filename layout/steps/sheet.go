@@ -12,6 +12,7 @@ type Sheet struct {
 	Plan   *layout.BoardPlan
 	Steps  []Step
 	Blanks []Blank
+	root   *layout.Node // the tree that the steps cut
 	names  *names
 	spares map[string]bool // ids of pieces of the job
 }
@@ -52,14 +53,25 @@ func OfIn(plan *layout.Plan, bp *layout.BoardPlan, order Order) *Sheet {
 func All(plan *layout.Plan) []*Sheet { return AllIn(plan, ByBoard) }
 
 func newSheet(plan *layout.Plan, bp *layout.BoardPlan, names *names) *Sheet {
-	s := &Sheet{Board: plan.Problem.Board(bp.Board), Plan: bp, names: names}
-	w := &worker{shop: plan.Problem.Shop, problem: &plan.Problem, board: s.Board, sheet: s}
+	start := plan.Record.Start(bp.Board)
+	if start == nil {
+		return workOn(&plan.Problem, bp, bp.Root, names)
+	}
+	s := begun(plan, bp, start, names)
+	s.goOn(bp.Root)
+	return s
+}
+
+// workOn is the work on the board of bp to cut it into the pieces of a tree.
+func workOn(p *layout.Problem, bp *layout.BoardPlan, root *layout.Node, names *names) *Sheet {
+	s := &Sheet{Board: p.Board(bp.Board), Plan: bp, root: root, names: names}
+	w := &worker{shop: p.Shop, problem: p, board: s.Board, sheet: s}
 	whole := piece{
 		id:        names.next(bp.Board),
 		rect:      s.Board.Frame(),
 		thickness: s.Board.Thickness,
 	}
-	w.breakDown(held{bp.Root, whole})
+	w.breakDown(held{root, whole})
 	if len(s.Steps) > 0 {
 		s.Steps[0].Cautions = append(s.Steps[0].Cautions, CautionDust)
 	}

@@ -18,22 +18,17 @@ func newTally(plan *layout.Plan) tally {
 			t.of[part.Name] = part.Quantity
 		}
 	}
-	held := map[string]bool{}
+	var roots []*layout.Node
 	for _, b := range plan.Boards {
+		roots = append(roots, b.Root)
 		for _, leaf := range b.Root.Leaves() {
-			for _, id := range leaf.PieceIDs() {
-				held[id] = true
-			}
 			if part := plan.Problem.Part(leaf.Part); part != nil && part.Set != "" {
 				t.of[leaf.Part]++ // how many strips a set takes is the plan's choice
 			}
 		}
 	}
-	if plan.Record == nil {
-		return t
-	}
-	for _, c := range plan.Record.Cut {
-		if !held[c.Wood.Mark] && !t.spares[c.Wood.Mark] {
+	for _, c := range plan.Record.Elsewhere(roots) {
+		if !t.spares[c.Wood.Mark] {
 			t.done[c.Part]++
 			t.of[c.Part]++
 		}
@@ -52,22 +47,17 @@ func (t tally) count(s *Step) {
 	}
 }
 
-// markDone marks the steps that were needed for the pieces that a record has of a
+// markDone marks the steps that were needed for what a record says was taken off a
 // board.
 func (s *Sheet) markDone(r *layout.Record) {
 	if r == nil {
 		return
 	}
-	cut := map[string]bool{}
-	for _, c := range r.Cut {
-		if c.Board == s.Board.Mark {
-			cut[c.Wood.Mark] = true
-		}
-	}
-	if len(cut) == 0 {
+	names := lying(r, s.Board.Mark)
+	if len(names) == 0 {
 		return
 	}
-	for i, needed := range s.Needed(cut) {
+	for i, needed := range s.Needed(names) {
 		s.Steps[i].Done = needed
 	}
 }
