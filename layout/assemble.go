@@ -102,7 +102,7 @@ func offcutMark(p *Problem, board string, n *int) string {
 // glue-ups it does not, for they need the others of their copy.
 func (plan *Plan) missing() []Missing {
 	p, boards := &plan.Problem, plan.Boards
-	made, strips := countPieces(boards), plan.strips()
+	made, strips := countPieces(boards), plan.Strips()
 	var missing []Missing
 	for i := range p.Bill {
 		part := &p.Bill[i]

@@ -11,7 +11,7 @@ type Copies struct{ Count, Slices int }
 
 // Copies lists the whole copies of a set that a plan makes, those with the most slices
 // first. Strips that are cut already count, wherever they were cut from.
-func (p *Plan) Copies(set Set) []Copies { return p.Problem.copies(set, p.strips()) }
+func (p *Plan) Copies(set Set) []Copies { return p.Problem.copies(set, p.Strips()) }
 
 // Waiting are the strips of glue-ups that are cut and in no whole copy, for the others
 // of theirs are neither cut nor planned. Of strips that are alike those wait that were
@@ -42,9 +42,9 @@ func (p *Plan) Waiting() []CutPiece {
 	return list
 }
 
-// strips counts the strips of glue-ups that a plan makes or that are cut, by the name of
+// Strips counts the strips of glue-ups that a plan makes or that are cut, by the name of
 // their row and by their slices.
-func (p *Plan) strips() map[string]map[int]int {
+func (p *Plan) Strips() map[string]map[int]int {
 	strips := map[string]map[int]int{}
 	var roots []*Node
 	for _, b := range p.Boards {

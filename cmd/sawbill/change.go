@@ -36,9 +36,6 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 		if err := tell(draft); err != nil {
 			return nil, inputError(err)
 		}
-		if err := draft.Supported(); err != nil {
-			return nil, inputError(err)
-		}
 		limits, err := limitsOf(c)
 		if err != nil {
 			return nil, err

@@ -1,91 +1,141 @@
 package record
 
-import "sawbill/layout"
+import (
+	"slices"
+
+	"sawbill/layout"
+)
 
 // Solve plans a problem; it may be called several times for one revision.
 type Solve func(*layout.Problem) (*layout.Plan, error)
 
 // Complete makes a plan of the draft: what is cut and what is untouched stays, what
-// is missing is planned out of boards that are free. If something is then still
-// missing, boards that nobody has touched are planned again, too: first those that
-// could give a part that is missing, then all; such a plan is taken if it is a better
-// one. The plan's revision is one more than the former one's, its time is that of
-// the former. An error is that of solve, which is asked three times at most.
+// is missing is planned out of boards that are free. Then boards are planned again, if
+// that leaves less missing: boards that nobody has touched, first those that could give
+// a part that is missing, then all; and what is left of boards that are being cut and
+// have lost pieces. A board that nobody has touched and that has lost pieces is also
+// planned again where that costs less. So whatever the former plan made and nothing that
+// was told forbids is made by the next one, however little solve finds. The plan's
+// revision is one more than the former one's, its time is that of the former. An error
+// is that of solve.
 func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
-	plan, err := d.fill(solve)
+	best, err := d.filled(solve)
 	if err != nil {
 		return nil, err
 	}
-	before := len(d.trees)
-	for _, free := range []func(*layout.Board) bool{d.couldHelp(plan), func(*layout.Board) bool { return true }} {
-		next := d.freed(free)
-		if len(plan.Missing) == 0 || len(next.trees) == before {
+	for _, way := range []way{d.hurtAnew, d.helpersAnew, d.allAnew, d.brokenUp} {
+		next, better := way(best)
+		if next == nil {
 			continue
 		}
-		before = len(next.trees)
-		other, err := next.fill(solve)
-		if err != nil {
+		if next, err = next.filled(solve); err != nil {
 			return nil, err
 		}
-		if other.Score().Compare(plan.Score()) < 0 {
-			plan = other
+		if better(next.assembled().Score(), best.assembled().Score()) {
+			best = next
 		}
 	}
+	plan := best.assembled()
 	plan.Record.Papers = papers(d.former, plan)
 	return plan, nil
 }
 
-// couldHelp is for boards that could give a part that a plan leaves missing.
-func (d *Draft) couldHelp(plan *layout.Plan) func(*layout.Board) bool {
-	return func(b *layout.Board) bool {
-		for _, m := range plan.Missing {
-			if part := plan.Problem.Part(m.Part); part != nil && plan.Problem.CouldHold(part, b) {
-				return true
-			}
+// way gives a draft that may be completed to a better plan than the best so far, or
+// nil, and what is better.
+type way func(best *Draft) (*Draft, func(a, b layout.Score) bool)
+
+func cheaper(a, b layout.Score) bool { return a.Compare(b) < 0 }
+
+// lessMissing does not look at the cost: new sheets for a few cents are no gain.
+func lessMissing(a, b layout.Score) bool {
+	a.Cost = b.Cost
+	return a.Compare(b) < 0
+}
+
+func (d *Draft) hurtAnew(*Draft) (*Draft, func(a, b layout.Score) bool) {
+	return d.freed(func(b *layout.Board) bool { return d.hurt[b.Mark] }), cheaper
+}
+
+// helpersAnew frees the boards that could give something that the best plan so far
+// leaves missing.
+func (d *Draft) helpersAnew(best *Draft) (*Draft, func(a, b layout.Score) bool) {
+	plan := best.assembled()
+	return d.freed(func(b *layout.Board) bool {
+		return slices.ContainsFunc(plan.Missing, func(m layout.Missing) bool { return couldGive(&plan.Problem, m.Part, b) })
+	}), lessMissing
+}
+
+func (d *Draft) allAnew(best *Draft) (*Draft, func(a, b layout.Score) bool) {
+	if len(best.assembled().Missing) == 0 {
+		return nil, nil
+	}
+	return d.freed(func(*layout.Board) bool { return true }), lessMissing
+}
+
+// brokenUp ends the work on boards that are being cut and have lost pieces: what is
+// left of them is stock.
+func (d *Draft) brokenUp(best *Draft) (*Draft, func(a, b layout.Score) bool) {
+	if len(best.assembled().Missing) == 0 {
+		return nil, nil
+	}
+	next := d.clone()
+	for mark := range d.hurt {
+		if d.started(mark) {
+			next.dissolve(mark)
+		}
+	}
+	if len(next.trees) == len(d.trees) {
+		return nil, nil
+	}
+	return next, lessMissing
+}
+
+// couldGive reports whether a board could give a part, or a strip of the set that has
+// this name.
+func couldGive(p *layout.Problem, name string, b *layout.Board) bool {
+	return slices.ContainsFunc(p.Bill, func(part layout.Part) bool {
+		switch {
+		case part.Set == name && name != "":
+			strip := p.Shop.Strip(&part, p.Shop.LeastSlices(&part))
+			return p.CouldHold(&strip, b)
+		case part.Set == "" && part.Name == name:
+			return p.CouldHold(&part, b)
 		}
 		return false
-	}
+	})
 }
 
 // freed is the draft without the cuts of boards that are to be planned again, of
-// those that nobody has touched.
+// those that nobody has touched; nil where there are none.
 func (d *Draft) freed(free func(*layout.Board) bool) *Draft {
-	next := *d
-	next.trees = map[string]*layout.Node{}
-	for mark, root := range d.trees {
-		if d.started(mark) || !free(d.board(mark)) {
-			next.trees[mark] = root
+	next := d.clone()
+	for mark := range d.trees {
+		if !d.started(mark) && free(d.board(mark)) {
+			delete(next.trees, mark)
 		}
 	}
-	return &next
+	if len(next.trees) == len(d.trees) {
+		return nil
+	}
+	return next
 }
 
-// fill plans what the draft leaves missing out of the boards that it does not cut.
-func (d *Draft) fill(solve Solve) (*layout.Plan, error) {
-	plan := d.assembled()
-	p := &layout.Problem{Shop: plan.Problem.Shop, Yard: plan.Problem.Yard}
-	for _, m := range plan.Missing {
-		if part := plan.Problem.Part(m.Part); part != nil {
-			short := *part
-			short.Quantity = m.Quantity
-			p.Bill = append(p.Bill, short)
-		}
+// filled is the draft with what it leaves missing planned out of the boards that it
+// does not cut. Copies of glue-ups that are begun are completed where that can be; where
+// it cannot, their slices are made otherwise.
+func (d *Draft) filled(solve Solve) (*Draft, error) {
+	r := d.rest(nil)
+	next, err := d.planned(r, solve)
+	if err != nil || len(r.begun) == 0 {
+		return next, err
 	}
-	for _, b := range plan.Problem.Stock {
-		if d.trees[b.Mark] == nil {
-			p.Stock = append(p.Stock, b)
-		}
+	hopeless := r.left(next)
+	if len(hopeless) == 0 {
+		return next, nil
 	}
-	if len(p.Stock) == 0 || len(p.Bill) == 0 {
-		return plan, nil
+	other, err := d.planned(d.rest(hopeless), solve)
+	if err == nil && lessMissing(other.assembled().Score(), next.assembled().Score()) {
+		next = other
 	}
-	rest, err := solve(p)
-	if err != nil {
-		return nil, err
-	}
-	var fresh []layout.BoardCut
-	for _, b := range rest.Boards {
-		fresh = append(fresh, layout.BoardCut{Board: b.Board, Root: b.Root})
-	}
-	return d.with(fresh), nil
+	return next, err
 }

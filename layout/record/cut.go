@@ -61,7 +61,8 @@ func (d *Draft) cut(mark string, n *layout.Node) {
 		for _, id := range leaf.PieceIDs() {
 			piece := Wood(d.Shop(), b, steps.Lying{Name: id, Wood: leaf.Rect, Thickness: thickness, Blank: &steps.Blank{}})
 			d.record.Cut = append(d.record.Cut, layout.CutPiece{
-				Part: part.Name, Board: mark, Revision: d.former.Revision, Spare: leaf.Spare, Wood: piece, Lay: leaf.Rect,
+				Part: part.Name, Board: mark, Revision: d.former.Revision, Spare: leaf.Spare, Slices: leaf.Slices,
+				Wood: piece, Lay: leaf.Rect,
 			})
 		}
 	}

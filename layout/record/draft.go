@@ -16,42 +16,42 @@ type Draft struct {
 	record layout.Record
 	stock  []layout.Board
 	trees  map[string]*layout.Node // by the mark of the board; a draft owns them
+	hurt   map[string]bool         // boards that have lost pieces
 }
 
 // Open begins the next revision of a plan that has passed its check.
 func Open(former *layout.Plan) *Draft {
-	d := &Draft{former: former, stock: slices.Clone(former.Problem.Stock), trees: map[string]*layout.Node{}}
-	for i := range d.stock {
-		d.stock[i].Defects = slices.Clone(d.stock[i].Defects)
-	}
+	d := &Draft{former: former, stock: former.Problem.Stock, trees: map[string]*layout.Node{}}
 	for _, b := range former.Boards {
-		d.trees[b.Board] = b.Root.Clone()
+		d.trees[b.Board] = b.Root
 	}
-	if r := former.Record; r != nil {
-		d.record = *r
-		d.record.Cut, d.record.Started = slices.Clone(r.Cut), slices.Clone(r.Started)
-		d.record.Origins, d.record.Wanted = slices.Clone(r.Origins), slices.Clone(r.Wanted)
-		d.record.Used = slices.Clone(r.Used)
+	if former.Record != nil {
+		d.record = *former.Record
 	} else {
-		d.record.Wanted = slices.Clone(former.Problem.Bill)
+		d.record.Wanted = former.Problem.Bill
 	}
 	d.record.From, d.record.Told = former.Revision, nil
-	return d
+	return d.clone()
+}
+
+// clone is a draft of its own with all that is in d.
+func (d *Draft) clone() *Draft {
+	c := &Draft{former: d.former, record: d.record, stock: slices.Clone(d.stock), trees: map[string]*layout.Node{}, hurt: map[string]bool{}}
+	for i := range c.stock {
+		c.stock[i].Defects = slices.Clone(c.stock[i].Defects)
+	}
+	for mark, root := range d.trees {
+		c.trees[mark] = root.Clone()
+	}
+	maps.Copy(c.hurt, d.hurt)
+	r := &c.record
+	r.Cut, r.Started, r.Told = slices.Clone(r.Cut), slices.Clone(r.Started), slices.Clone(r.Told)
+	r.Origins, r.Wanted, r.Used = slices.Clone(r.Origins), slices.Clone(r.Wanted), slices.Clone(r.Used)
+	return c
 }
 
 // Shop is the shop of the job.
 func (d *Draft) Shop() *layout.Shop { return d.former.Problem.Shop }
-
-// Supported is an error where the bill has glue-ups: their strips are counted by
-// whole copies, which a revision cannot take apart.
-func (d *Draft) Supported() error {
-	for _, p := range d.record.Wanted {
-		if p.Set != "" {
-			return fmt.Errorf("part %q: a job with strips of a glue-up cannot be gone on with yet", p.Name)
-		}
-	}
-	return nil
-}
 
 func (d *Draft) tell(format string, args ...any) {
 	d.record.Told = append(d.record.Told, fmt.Sprintf(format, args...))
@@ -155,13 +155,16 @@ func wood(sheet *steps.Sheet, n *layout.Node) layout.Rect {
 
 // problem is what is to be planned: the stock as it is, and of the bill what is not
 // cut from boards that the plan no longer holds. A part of which all that is needed is
-// cut stays in it as long as spare pieces of it are planned.
+// cut stays in it as long as spare pieces of it are planned. Glue-ups stand in it as a
+// whole: their strips count wherever they were cut.
 func (d *Draft) problem() *layout.Problem {
 	p := &layout.Problem{Shop: d.Shop(), Stock: d.stock, Yard: d.former.Problem.Yard}
 	needed, spare, planned := d.cutElsewhere()
 	for _, part := range d.record.Wanted {
-		part.Quantity -= needed[part.Name]
-		part.Spare = max(0, part.Spare-spare[part.Name])
+		if part.Set == "" {
+			part.Quantity -= needed[part.Name]
+			part.Spare = max(0, part.Spare-spare[part.Name])
+		}
 		if part.Quantity > 0 || planned[part.Name] {
 			p.Bill = append(p.Bill, part)
 		}
@@ -173,27 +176,23 @@ func (d *Draft) problem() *layout.Problem {
 // those that the bill needs, and spare ones. It also tells of which parts the trees
 // hold pieces.
 func (d *Draft) cutElsewhere() (needed, spare map[string]int, planned map[string]bool) {
-	held := map[string]bool{}
 	planned = map[string]bool{}
+	var roots []*layout.Node
 	now := layout.Plan{Problem: layout.Problem{Bill: d.record.Wanted}, Record: &d.record}
 	for _, mark := range slices.Sorted(maps.Keys(d.trees)) {
 		root := d.trees[mark]
+		roots = append(roots, root)
 		now.Boards = append(now.Boards, layout.BoardPlan{Board: mark, Root: root})
 		for _, leaf := range root.Leaves() {
 			planned[leaf.Part] = true
-			for _, id := range leaf.PieceIDs() {
-				held[id] = true
-			}
 		}
 	}
 	spares := now.Spares()
 	needed, spare = map[string]int{}, map[string]int{}
-	for _, c := range d.record.Cut {
-		switch {
-		case held[c.Wood.Mark]:
-		case spares[c.Wood.Mark]:
+	for _, c := range d.record.Elsewhere(roots) {
+		if spares[c.Wood.Mark] {
 			spare[c.Part]++
-		default:
+		} else {
 			needed[c.Part]++
 		}
 	}

@@ -43,8 +43,10 @@ func (d *Draft) Found(name string, defects []layout.Defect) error {
 		return nil
 	}
 	for _, v := range d.faults(mark) {
-		if d.record.IsCut(v.Where) {
-			return fmt.Errorf("%s is cut already, and the defect lies in it: if it is of no use, note first that it is spoiled", v.Where)
+		for _, leaf := range d.trees[mark].Leaves() {
+			if leaf.Part != "" && leaf.ID == v.Where && d.isCut(leaf) {
+				return fmt.Errorf("%s is cut already, and the defect lies in it: if it is of no use, note first that it is spoiled", v.Where)
+			}
 		}
 	}
 	d.mend(mark)

@@ -19,6 +19,23 @@ func (d *Draft) giveUp(mark string, n *layout.Node) {
 	d.tidy(d.trees[mark])
 }
 
+// scrap gives a planned piece up. Where its wood is large enough it is an offcut to
+// keep, which bears the name of the piece.
+func (d *Draft) scrap(mark string, leaf *layout.Node) {
+	was := *leaf
+	*leaf = layout.Node{Rect: leaf.Rect}
+	plain := was.Part != "" && was.Pieces() == 1 && was.Lean == 0 && !was.Trued && d.Shop().ThicknessAllowance == 0
+	if !plain {
+		return
+	}
+	b := d.board(mark)
+	d.trees[mark].LeavesByBlank(func(blank, other *layout.Node) {
+		if other == leaf && d.Shop().Keeps(b.CleanOffcutIn(blank.Length(), leaf.Rect)) {
+			leaf.Offcut = was.ID
+		}
+	})
+}
+
 // tidy makes scrap of nodes that hold nothing, and planes trued nodes no thinner than
 // what is left in them needs. Nodes keep their places, so that chalk names stay.
 func (d *Draft) tidy(n *layout.Node) {
@@ -49,31 +66,70 @@ func (d *Draft) need(n *layout.Node) layout.Length {
 
 // faults are the violations of the draft that are about one board.
 func (d *Draft) faults(mark string) []check.Violation {
-	return slices.DeleteFunc(check.Plan(d.assembled()), func(v check.Violation) bool { return v.Board != mark })
+	p := &layout.Problem{Shop: d.Shop(), Stock: []layout.Board{*d.board(mark)}, Bill: d.record.Wanted, Yard: d.former.Problem.Yard}
+	plan := layout.AssembleWith(p, nil, []layout.BoardCut{{Board: mark, Root: d.trees[mark]}}, nil)
+	return slices.DeleteFunc(check.Plan(plan), func(v check.Violation) bool { return v.Board != mark })
 }
 
-// mend gives up as little as it must of a board whose tree breaks rules. Of a board
-// that nobody has touched all cuts are given up, for it can be planned again.
+// mend gives up as little as it must of a board whose tree breaks rules: single
+// pieces, or whole blanks. Where neither will do, work on a board that is being cut
+// ends, and all cuts of another one are given up, for it can be planned again.
 func (d *Draft) mend(mark string) {
 	if d.trees[mark] == nil || len(d.faults(mark)) == 0 {
 		return
 	}
-	if !d.started(mark) {
-		delete(d.trees, mark)
-		return
-	}
-	for _, v := range d.faults(mark) {
-		d.trees[mark].Walk(func(n *layout.Node) {
-			if n.ID != "" && n.ID == v.Where && !d.isCut(n) || n.Offcut != "" && "offcut "+n.Offcut == v.Where {
-				*n = layout.Node{Rect: n.Rect}
-			}
-		})
-	}
-	d.tidy(d.trees[mark])
+	d.hurt[mark] = true
+	d.giveUpPieces(mark)
 	if len(d.faults(mark)) > 0 {
-		d.dissolve(mark)
+		d.giveUpBlanks(mark)
 	}
-	d.settle(mark)
+	switch {
+	case len(d.faults(mark)) == 0:
+		d.drop(mark)
+	case d.started(mark):
+		d.dissolve(mark)
+	default:
+		delete(d.trees, mark)
+	}
+}
+
+// giveUpPieces gives up the pieces and offcuts of a board that break rules: pieces
+// become offcuts, and where these break rules, too, scrap.
+func (d *Draft) giveUpPieces(mark string) {
+	for range 2 {
+		for _, v := range d.faults(mark) {
+			for _, n := range d.trees[mark].Leaves() {
+				switch {
+				case n.Part != "" && n.ID == v.Where && !d.isCut(n):
+					d.scrap(mark, n)
+				case n.Offcut != "" && "offcut "+n.Offcut == v.Where:
+					*n = layout.Node{Rect: n.Rect}
+				}
+			}
+		}
+		d.tidy(d.trees[mark])
+	}
+}
+
+// giveUpBlanks leaves of the blanks of a board those that break no rule together with
+// the ones before them, and those of which pieces are cut.
+func (d *Draft) giveUpBlanks(mark string) {
+	root := d.trees[mark]
+	kept := make([]layout.Node, len(root.Children))
+	for i, blank := range root.Children {
+		kept[i] = *blank
+		if !slices.ContainsFunc(blank.Leaves(), func(n *layout.Node) bool { return n.Part != "" && d.isCut(n) }) {
+			*blank = layout.Node{Rect: blank.Rect.Intersect(root.Rect)}
+		}
+	}
+	for i, blank := range root.Children {
+		was := *blank
+		*blank = kept[i]
+		if len(d.faults(mark)) > 0 {
+			*blank = was
+		}
+	}
+	root.Children = slices.DeleteFunc(root.Children, func(n *layout.Node) bool { return !root.Contains(n.Rect) })
 }
 
 // dissolve ends the work on a board: what is cut is cut, and what lies on the bench

@@ -2,11 +2,12 @@ package record_test
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"slices"
 	"testing"
 
-	"github.com/google/go-cmp/cmp"
+	diff "github.com/google/go-cmp/cmp"
 	"pgregory.net/rapid"
 
 	"sawbill/layout"
@@ -52,11 +53,31 @@ func randomJob(t *rapid.T) *layout.Problem {
 			Grade: rapid.SampledFrom([]string{layout.Clear, layout.OneFace, layout.Sound}).Draw(t, "grade"),
 		})
 	}
+	bill = append(bill, randomSet(t)...)
+	if rapid.IntRange(0, 3).Draw(t, "match") == 0 {
+		bill[0].Match = "pair"
+	}
 	p, faults := layout.NewProblem(shop, stock, bill, false)
 	if p == nil {
 		t.Skip(faults)
 	}
 	return p
+}
+
+// randomSet draws the rows of a glue-up, or none.
+func randomSet(t *rapid.T) []layout.Part {
+	if rapid.Bool().Draw(t, "no glue-up") {
+		return nil
+	}
+	row := layout.Part{
+		Species: []string{"ash", "elm"}, Thickness: rapid.SampledFrom([]layout.Length{in / 2, 3 * in / 4}).Draw(t, "strip"),
+		Width: in, Grade: layout.Sound, Set: "tray",
+		Slices: rapid.IntRange(3, 14).Draw(t, "slices"), SliceThickness: in * layout.Length(rapid.IntRange(2, 3).Draw(t, "slice")),
+	}
+	light, dark := row, row
+	light.Name, light.Quantity = "light", rapid.IntRange(1, 3).Draw(t, "light")
+	dark.Name, dark.Quantity, dark.Width = "dark", rapid.IntRange(1, 2).Draw(t, "dark"), 3*in/2
+	return []layout.Part{light, dark}
 }
 
 // defectIn draws a defect that lies on wood that fills a frame.
@@ -124,7 +145,8 @@ func (h *history) change(t *rapid.T) {
 			Thickness: in / 16 * layout.Length(rapid.IntRange(8, 14).Draw(t, "thickness")),
 		})
 	case 5:
-		err = d.More(h.first.Problem.Bill[0].Name, rapid.IntRange(1, 2).Draw(t, "more"))
+		part := rapid.SampledFrom(h.first.Problem.Bill).Draw(t, "of")
+		err = d.More(cmp.Or(part.Set, part.Name), rapid.IntRange(1, 2).Draw(t, "more"))
 	}
 	if err != nil {
 		t.Log("refused:", err)
@@ -149,8 +171,8 @@ func (h *history) back(t *rapid.T) {
 	for _, v := range check.Plan(next) {
 		t.Errorf("back to revision %d: %v", earlier.Revision, v)
 	}
-	if diff := cmp.Diff(earlier.Boards, next.Boards); diff != "" {
-		t.Errorf("back to revision %d it is another plan: %s", earlier.Revision, diff)
+	if d := diff.Diff(earlier.Boards, next.Boards); d != "" {
+		t.Errorf("back to revision %d it is another plan: %s", earlier.Revision, d)
 	}
 	wantAllPieces(t, next)
 	h.before, h.plan = append(h.before, h.plan), next
@@ -203,12 +225,13 @@ func (h *history) wantSound(t *rapid.T, next *layout.Plan, spoiled string) {
 			switch {
 			case i < 0 && c.Wood.Mark != spoiled:
 				t.Errorf("%s is no longer cut", c.Wood.Mark)
-			case i >= 0 && !cmp.Equal(c, next.Record.Cut[i]):
-				t.Errorf("%s has changed: %s", c.Wood.Mark, cmp.Diff(c, next.Record.Cut[i]))
+			case i >= 0 && !diff.Equal(c, next.Record.Cut[i]):
+				t.Errorf("%s has changed: %s", c.Wood.Mark, diff.Diff(c, next.Record.Cut[i]))
 			}
 		}
 	}
 	wantAllPieces(t, next)
+	wantTrueSteps(t, next)
 	wantQuote(t, h.first, next)
 }
 
@@ -240,7 +263,7 @@ func wantQuote(t *rapid.T, first, plan *layout.Plan) {
 				missing = m.Quantity
 			}
 		}
-		if q.Parts[i].Needed+missing != p.Quantity {
+		if p.Set == "" && q.Parts[i].Needed+missing != p.Quantity {
 			t.Errorf("%s: the quote has %d, %d are missing of %d", p.Name, q.Parts[i].Needed, missing, p.Quantity)
 		}
 	}
@@ -273,8 +296,95 @@ func wantAllPieces(t *rapid.T, plan *layout.Plan) {
 		spare[partOf(plan, id)]++
 	}
 	for _, p := range plan.Record.Wanted {
+		if p.Set != "" {
+			continue
+		}
 		if count[p.Name] < p.Quantity || count[p.Name] > p.Quantity+p.Spare || count[p.Name]-p.Quantity != spare[p.Name] {
 			t.Errorf("%d of %s are cut, planned or missing; %d are wanted", count[p.Name], p.Name, p.Quantity)
+		}
+	}
+	wantAllSlices(t, plan)
+}
+
+// wantAllSlices counts strips by themselves: each that is yet to be cut belongs to a
+// copy that is whole in the end, and slices that these do not give are missing.
+func wantAllSlices(t *rapid.T, plan *layout.Plan) {
+	type kind struct {
+		row    string
+		slices int
+	}
+	strips, planned := map[kind]int{}, map[kind]int{}
+	most := 0
+	for _, c := range plan.Record.Cut {
+		strips[kind{c.Part, c.Slices}]++
+		most = max(most, c.Slices)
+	}
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Slices > 0 && !plan.Record.IsCut(leaf.ID) {
+				strips[kind{leaf.Part, leaf.Slices}]++
+				planned[kind{leaf.Part, leaf.Slices}]++
+				most = max(most, leaf.Slices)
+			}
+		}
+	}
+	wanted, made := 0, 0
+	var rows []layout.Part
+	for _, p := range plan.Record.Wanted {
+		if p.Set != "" {
+			rows = append(rows, p)
+			wanted = p.Slices
+		}
+	}
+	if len(rows) == 0 {
+		return
+	}
+	for k := 1; k <= most; k++ {
+		copies := strips[kind{rows[0].Name, k}] / rows[0].Quantity
+		for _, p := range rows {
+			copies = min(copies, strips[kind{p.Name, k}]/p.Quantity)
+		}
+		made += k * copies
+		for _, p := range rows {
+			if n := planned[kind{p.Name, k}]; n > 0 && strips[kind{p.Name, k}] > copies*p.Quantity+len(plan.Record.Cut) {
+				t.Errorf("%d strips of %s with %d slices are to be cut for nothing", n, p.Name, k)
+			}
+		}
+	}
+	missing := 0
+	for _, m := range plan.Missing {
+		if m.Part == "tray" {
+			missing = m.Quantity
+		}
+	}
+	if missing != max(0, wanted-made) {
+		t.Errorf("%d slices of %d are made, %d missing", made, wanted, missing)
+	}
+}
+
+// wantTrueSteps holds the steps of boards that are being cut against what lies on the
+// bench after those that were done as they were first planned: what is taken in hand
+// next lies there, as large as it is taken for.
+func wantTrueSteps(t *rapid.T, plan *layout.Plan) {
+	for i := range plan.Boards {
+		bp := &plan.Boards[i]
+		if !plan.Record.IsStarted(bp.Board) {
+			continue
+		}
+		begun := steps.Begun(plan, bp)
+		bench := begun.Bench(begun.Reached())
+		made := map[string]bool{} // by steps that are yet to be done
+		for _, s := range steps.Of(plan, bp).Steps {
+			if s.Done {
+				continue
+			}
+			lies := func(l steps.Lying) bool {
+				return l.Name == steps.Chalk(s.Piece) && l.Wood == s.Wood
+			}
+			if !made[s.Piece] && !slices.ContainsFunc(bench, lies) {
+				t.Errorf("step %d takes %s at %v in hand; on the bench there is %v", s.Number, s.Piece, s.Wood, bench)
+			}
+			made[s.Off], made[s.Rest] = true, true
 		}
 	}
 }

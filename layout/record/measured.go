@@ -35,7 +35,11 @@ func (d *Draft) Measured(name string, sizes Sizes) error {
 	case at.node == nil && d.started(mark):
 		return fmt.Errorf("%q is being cut: measure the blank or strip of it that is in hand", mark)
 	case at.node == nil:
+		was := at.board.Frame()
 		resize(at.board, sizes)
+		if root := d.trees[mark]; root != nil {
+			reframe(root, was, at.board.Frame())
+		}
 		d.mend(mark)
 		return nil
 	}
@@ -109,6 +113,17 @@ func (d *Draft) refit(at place, sizes Sizes) {
 	}
 	d.tidy(d.trees[at.board.Mark])
 	d.mend(at.board.Mark)
+}
+
+// reframe makes a tree one of a board that has another frame than it had. Blanks reach
+// across the whole board.
+func reframe(root *layout.Node, was, frame layout.Rect) {
+	root.Rect = frame
+	for _, blank := range root.Children {
+		if blank.Y2 == was.Y2 {
+			blank.Y2 = frame.Y2
+		}
+	}
 }
 
 func leaning(leaf *layout.Node) layout.Rect {

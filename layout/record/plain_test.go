@@ -7,6 +7,9 @@ import "sawbill/layout"
 // is left is kept where it is large enough. It stands in for the solver, which would
 // take most of the time of these tests.
 func plainly(p *layout.Problem) (*layout.Plan, error) {
+	if sets := p.Sets(); len(sets) > 0 {
+		return plainSets(p, sets)
+	}
 	need := map[string]int{}
 	for _, part := range p.Bill {
 		need[part.Name] = part.Quantity + part.Spare
@@ -15,10 +18,23 @@ func plainly(p *layout.Problem) (*layout.Plan, error) {
 	for i := range p.Stock {
 		c := &cutter{p: p, b: &p.Stock[i], need: need}
 		if root := c.root(); root != nil {
+			c.settle(root)
 			cuts = append(cuts, layout.BoardCut{Board: c.b.Mark, Root: root})
 		}
 	}
 	return layout.Assemble(p, cuts), nil
+}
+
+// settle lets words that are matched here match nowhere else.
+func (c *cutter) settle(root *layout.Node) {
+	for _, leaf := range root.Leaves() {
+		part := c.p.Part(leaf.Part)
+		for i := range c.p.Bill {
+			if other := &c.p.Bill[i]; part != nil && part.Match != "" && other.Match == part.Match {
+				c.need[other.Name] = 0
+			}
+		}
+	}
 }
 
 type cutter struct {
@@ -91,4 +107,86 @@ func (c *cutter) blocked(wood layout.Rect, metalOnly bool) bool {
 		}
 	}
 	return false
+}
+
+// plainSets plans a problem with glue-ups in copies of one length each.
+func plainSets(p *layout.Problem, sets []layout.Set) (*layout.Plan, error) {
+	strips, rows := *p, map[string]*layout.Part{}
+	strips.Bill = nil
+	for i := range p.Bill {
+		if p.Bill[i].Set == "" {
+			strips.Bill = append(strips.Bill, p.Bill[i])
+		}
+	}
+	k := 0
+	for _, set := range sets {
+		for _, i := range set.Rows {
+			row := &p.Bill[i]
+			k = p.Shop.LeastSlices(row)
+			strip := p.Shop.Strip(row, k)
+			strip.Quantity = row.Quantity * ((set.Slices + k - 1) / k)
+			rows[strip.Name] = row
+			strips.Bill = append(strips.Bill, strip)
+		}
+	}
+	plan, err := plainly(&strips)
+	if err != nil {
+		return nil, err
+	}
+	left := map[string]int{}
+	for _, set := range sets {
+		copies := set.Slices
+		for _, i := range set.Rows {
+			copies = min(copies, made(plan, p.Shop.Strip(&p.Bill[i], k).Name)/p.Bill[i].Quantity)
+		}
+		for _, i := range set.Rows {
+			left[p.Bill[i].Name] = copies * p.Bill[i].Quantity
+		}
+	}
+	var cuts []layout.BoardCut
+	for _, b := range plan.Boards {
+		parts := 0
+		for _, leaf := range b.Root.Leaves() {
+			switch row := rows[leaf.Part]; {
+			case row == nil:
+			case left[row.Name] > 0:
+				leaf.Part, leaf.Slices = row.Name, k
+				left[row.Name]--
+			default:
+				*leaf = layout.Node{Rect: leaf.Rect}
+			}
+			if leaf.Part != "" {
+				parts++
+			}
+		}
+		if parts > 0 {
+			planeAgain(p, b.Root)
+			cuts = append(cuts, layout.BoardCut{Board: b.Board, Root: b.Root})
+		}
+	}
+	return layout.Assemble(p, cuts), nil
+}
+
+// planeAgain planes blanks to what their parts need.
+func planeAgain(p *layout.Problem, root *layout.Node) {
+	for _, blank := range root.Children {
+		blank.Thickness = 0
+		for _, leaf := range blank.Leaves() {
+			if part := p.Part(leaf.Part); part != nil {
+				blank.Thickness = max(blank.Thickness, part.Thickness)
+			}
+		}
+	}
+}
+
+func made(plan *layout.Plan, part string) int {
+	n := 0
+	for _, b := range plan.Boards {
+		for _, leaf := range b.Root.Leaves() {
+			if leaf.Part == part {
+				n++
+			}
+		}
+	}
+	return n
 }

@@ -18,6 +18,14 @@ func RandomPlan(t *rapid.T) *layout.Plan { return randomPlan(t) }
 // the size of the setting is not sawn.
 func CutRows(plan *layout.Plan, rows []Step) error {
 	s := newSawyer(&plan.Problem)
+	if plan.Record != nil {
+		for _, o := range plan.Record.Origins { // it comes off its board, if that still is to be cut
+			if plan.Board(o.Of) != nil {
+				delete(s.pieces, o.Board)
+				delete(s.seen, o.Board)
+			}
+		}
+	}
 	for i := range rows {
 		st := &rows[i]
 		if st.Number != i+1 {

@@ -29,8 +29,8 @@ func TestSawyerCutsFromTheStepFileOfARevision(t *testing.T) {
 			return
 		}
 		d := record.Open(plan)
-		if err := d.Cut(rapid.SampledFrom(ids).Draw(t, "cut")); err != nil {
-			t.Fatal(err)
+		for range rapid.IntRange(1, 4).Draw(t, "changes") {
+			happen(t, d, ids)
 		}
 		next, err := d.Complete(func(p *layout.Problem) (*layout.Plan, error) { return layout.Assemble(p, nil), nil })
 		if err != nil {
@@ -43,6 +43,27 @@ func TestSawyerCutsFromTheStepFileOfARevision(t *testing.T) {
 			wantDoneFirst(t, next, order)
 		}
 	})
+}
+
+// happen lets something happen at the saw; what is refused did not.
+func happen(t *rapid.T, d *record.Draft, ids []string) {
+	id := rapid.SampledFrom(ids).Draw(t, "id")
+	var err error
+	switch rapid.IntRange(0, 3).Draw(t, "what") {
+	case 0, 1:
+		err = d.Cut(id)
+	case 2:
+		err = d.Spoiled(id)
+	case 3:
+		frame, unknown := d.Frame(id)
+		if unknown != nil {
+			return
+		}
+		err = d.Found(id, []layout.Defect{{Kind: layout.Rot, Rect: layout.Rect{X2: frame.X2 / 4, Y2: frame.Y2 / 3}}})
+	}
+	if err != nil {
+		t.Log("refused:", err)
+	}
 }
 
 func wantDoneFirst(t *rapid.T, plan *layout.Plan, order steps.Order) {
