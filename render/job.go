@@ -60,7 +60,7 @@ func (j *jobSheet) figures() []string {
 	if t.Yield != nil {
 		cost += fmt.Sprintf(" Yield %.1f%% (offcuts left out).", 100**t.Yield)
 	}
-	return []string{cost, sentence(steps.Proof(t))}
+	return []string{cost, sentence(steps.Proof(j.plan))}
 }
 
 // sentence is a text of plain letters with a capital and a full stop.

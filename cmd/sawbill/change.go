@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"os"
@@ -21,7 +22,7 @@ func jobFlag() cli.Flag { return &cli.PathFlag{Name: "job", Usage: "the folder `
 func changeFlags() []cli.Flag {
 	return []cli.Flag{
 		jobFlag(),
-		&cli.DurationFlag{Name: "time", Value: 2 * time.Second, Usage: "think no longer than `TIME` about what is to be planned again"},
+		&cli.DurationFlag{Name: "time", Value: 3 * time.Second, Usage: "think no longer than `TIME` about what is to be planned again"},
 		&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too"},
 		paperFlag(), byFlag(), jsonFlag(),
 	}
@@ -40,13 +41,27 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 		if err != nil {
 			return nil, err
 		}
-		limits.time /= 2 // it may be asked again
-		return draft.Complete(func(p *layout.Problem) (*layout.Plan, error) {
-			plan, _, err := limits.solve(c, p)
-			return plan, err
-		})
+		return draft.Complete(limits.inTurn(c))
 	})
 }
+
+// inTurn plans problems one after another within the time for all: each gets half of
+// what is left, and ends early when its plan is proven to be within a hundredth.
+func (l limits) inTurn(c *cli.Context) record.Solve {
+	end := time.Now().Add(l.time)
+	l.within = 1
+	return func(p *layout.Problem) (*layout.Plan, error) {
+		next := l
+		if l.time > 0 {
+			next.time = max(leastTime, time.Until(end)/2)
+		}
+		plan, _, err := next.solve(c, p)
+		return plan, err
+	}
+}
+
+// leastTime is what every question gets, so that some plan is made.
+const leastTime = 50 * time.Millisecond
 
 // revise replaces the plan of a job by the next one.
 func revise(c *cli.Context, next func(j job, former *layout.Plan) (*layout.Plan, error)) error {
@@ -89,7 +104,8 @@ func tellChange(c *cli.Context, former, plan *layout.Plan) {
 	for _, line := range plan.Record.Told {
 		fmt.Fprintln(w, line)
 	}
-	fmt.Fprintf(w, "pieces: %d cut, %d to cut, %d missing\n", len(plan.Record.Cut), toCut(plan), missingPieces(plan))
+	fmt.Fprintf(w, "pieces: %d cut, %d to cut, %s missing\n", len(plan.Record.Cut), toCut(plan), cmp.Or(missingWords(plan), "0"))
+	fmt.Fprintf(w, "cost: %s; %s\n", costOf(plan), steps.Proof(plan))
 	if changed := record.Changed(plan); len(changed) > 0 {
 		fmt.Fprintf(w, "new sheets for %s: away with older ones\n", listed(changed))
 	} else {
@@ -101,9 +117,7 @@ func tellChange(c *cli.Context, former, plan *layout.Plan) {
 	if marks := newWood(former, plan); len(marks) > 0 {
 		fmt.Fprintf(w, "now in the stock: %s\n", listed(marks))
 	}
-	for _, m := range plan.Missing {
-		fmt.Fprintf(w, "missing: %d of %s: %s\n", m.Quantity, m.Part, m.Why)
-	}
+	printShort(w, plan)
 	if len(plan.Boards) > 0 {
 		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
 	}

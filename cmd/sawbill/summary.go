@@ -17,7 +17,7 @@ func printSummary(w io.Writer, p *layout.Plan, stopped string) {
 	fmt.Fprintf(w, "job %s, revision %d, check word %s\n", p.Job, p.Revision, steps.CheckWord(p))
 	t := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
 	fmt.Fprintf(t, "cost\t%s\n", costOf(p))
-	fmt.Fprintf(t, "proof\t%s\n", steps.Proof(p.Totals))
+	fmt.Fprintf(t, "proof\t%s\n", steps.Proof(p))
 	if stopped != "" {
 		fmt.Fprintf(t, "stopped\t%s\n", stopped)
 	}
@@ -29,11 +29,21 @@ func printSummary(w io.Writer, p *layout.Plan, stopped string) {
 	fmt.Fprintf(t, "offcuts kept\t%s\n", offcutsKept(p))
 	fmt.Fprintf(t, "the wood\t%s\n", account(p))
 	t.Flush()
+	printShort(w, p)
+	if len(p.Boards) > 0 {
+		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
+	}
+}
+
+// printShort says what a plan does not make, and which strips of glue-ups are cut and
+// wait for the others of their copy.
+func printShort(w io.Writer, p *layout.Plan) {
 	for _, m := range p.Missing {
 		fmt.Fprintf(w, "missing: %d of %s: %s\n", m.Quantity, m.Part, m.Why)
 	}
-	if len(p.Boards) > 0 {
-		fmt.Fprintln(w, "caution:", steps.SafetyFirst)
+	for _, c := range p.Waiting() {
+		fmt.Fprintf(w, "waits: %s (%s, %s): the other strips of its copy cannot be made; noted as spoiled it is wood for shorter ones\n",
+			c.Wood.Mark, c.Part, count(c.Slices, "slice"))
 	}
 }
 

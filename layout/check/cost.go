@@ -35,6 +35,24 @@ func totalCost(j *job, note note) {
 	}
 }
 
+// CostOf is what boards of a plan cost, those whose marks are chosen, less what the
+// offcuts are worth that are kept of them. The plan must have passed its check.
+func CostOf(p *layout.Plan, chosen func(mark string) bool) layout.Money {
+	var sum layout.Money
+	for _, s := range newJob(p).boards {
+		if !chosen(s.wood.Mark) {
+			continue
+		}
+		sum += s.wood.Cost
+		for _, at := range s.spots {
+			if at.Offcut != "" {
+				sum -= s.worth(at)
+			}
+		}
+	}
+	return sum
+}
+
 // worth is the credit for an offcut, rounded down to 1/10 000:
 //
 //	offcut_credit * cost / (length * mean width) * sound area

@@ -4,7 +4,7 @@ package files
 const planFormat = "sawbill-plan/1"
 
 // plan1 and the structs below are the plan file, version 1. A key is required
-// unless it is tagged omitempty or absent; it may be null if it is a pointer or
+// unless it is tagged omitempty, omitzero or absent; it may be null if it is a pointer or
 // not required.
 type plan1 struct {
 	Format   string      `json:"format"`
@@ -186,7 +186,7 @@ type totals1 struct {
 	Cost       money             `json:"cost"`
 	Bound      *money            `json:"bound" absent:"none"`
 	Gap        *float64          `json:"gap" absent:"none"`
-	Prices     map[string]price1 `json:"prices,omitempty"`
+	Prices     map[string]price1 `json:"prices,omitzero"` // with none at all something may be proven, too
 	PriceBound *money            `json:"price_bound,omitempty"`
 	Yield      *float64          `json:"yield" absent:"none"`
 }

@@ -49,6 +49,9 @@ func (p *price1) UnmarshalJSON(data []byte) error {
 const maxSlices = 1_000_000
 
 func toPrices1(t layout.Totals) map[string]price1 {
+	if t.Prices == nil {
+		return nil
+	}
 	out := make(map[string]price1, len(t.Prices)+len(t.StripPrices))
 	for part, m := range t.Prices {
 		out[part] = price1{"": money(m)}

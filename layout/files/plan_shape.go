@@ -134,7 +134,7 @@ func checkFields(object map[string]any, t reflect.Type, path string) error {
 		}
 		key, options, _ := strings.Cut(f.Tag.Get("json"), ",")
 		value, there := object[key]
-		optional := options == "omitempty" || f.Tag.Get("absent") != ""
+		optional := options == "omitempty" || options == "omitzero" || f.Tag.Get("absent") != ""
 		if optional && value == nil {
 			continue
 		}

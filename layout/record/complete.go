@@ -19,7 +19,8 @@ type Solve func(*layout.Problem) (*layout.Plan, error)
 // revision is one more than the former one's, its time is that of the former. An error
 // is that of solve.
 func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
-	best, err := d.filled(solve)
+	c := &completion{solve: solve}
+	best, err := c.filled(d)
 	if err != nil {
 		return nil, err
 	}
@@ -28,7 +29,7 @@ func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
 		if next == nil {
 			continue
 		}
-		if next, err = next.filled(solve); err != nil {
+		if next, err = c.filled(next); err != nil {
 			return nil, err
 		}
 		if better(next.assembled().Score(), best.assembled().Score()) {
@@ -37,7 +38,20 @@ func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
 	}
 	plan := best.assembled()
 	plan.Record.Papers = papers(d.former, plan)
-	return plan, nil
+	return plan, c.prove(best, plan)
+}
+
+// completion is what has been planned on the way to a revision.
+type completion struct {
+	solve  Solve
+	proofs []attempt
+}
+
+// attempt is a plan for all that a draft leaves when nothing is fixed but boards that
+// are being cut.
+type attempt struct {
+	draft *Draft
+	proof proof
 }
 
 // way gives a draft that may be completed to a better plan than the best so far, or
@@ -120,22 +134,60 @@ func (d *Draft) freed(free func(*layout.Board) bool) *Draft {
 	return next
 }
 
-// filled is the draft with what it leaves missing planned out of the boards that it
+// filled is a draft with what it leaves missing planned out of the boards that it
 // does not cut. Copies of glue-ups that are begun are completed where that can be; where
 // it cannot, their slices are made otherwise.
-func (d *Draft) filled(solve Solve) (*Draft, error) {
+func (c *completion) filled(d *Draft) (*Draft, error) {
 	r := d.rest(nil)
-	next, err := d.planned(r, solve)
-	if err != nil || len(r.begun) == 0 {
-		return next, err
+	next, err := c.planned(d, r)
+	if err != nil {
+		return nil, err
 	}
 	hopeless := r.left(next)
 	if len(hopeless) == 0 {
 		return next, nil
 	}
-	other, err := d.planned(d.rest(hopeless), solve)
+	other, err := c.planned(d, d.rest(hopeless))
 	if err == nil && lessMissing(other.assembled().Score(), next.assembled().Score()) {
 		next = other
 	}
 	return next, err
+}
+
+// prove states what is proven of the plan of a draft. Where nothing was planned yet
+// that fixes no more than what is being cut, that is done now.
+func (c *completion) prove(best *Draft, plan *layout.Plan) error {
+	base := best.freed(func(*layout.Board) bool { return true })
+	if base == nil {
+		base = best
+	}
+	for _, a := range c.proofs {
+		if a.draft.fixesAs(base) {
+			a.proof.state(plan, base.assembled())
+			return nil
+		}
+	}
+	q := proof{rest: base.rest(nil)}
+	if !q.rest.empty() {
+		var err error
+		if q.plan, err = c.solve(q.rest.problem); err != nil {
+			return err
+		}
+	}
+	q.state(plan, base.assembled())
+	return nil
+}
+
+// fixesAs reports whether two drafts cut the same boards, and all of these are being
+// cut.
+func (d *Draft) fixesAs(o *Draft) bool {
+	if len(d.trees) != len(o.trees) {
+		return false
+	}
+	for mark, root := range d.trees {
+		if !d.started(mark) || o.trees[mark] == nil || !sameTree(root, o.trees[mark]) {
+			return false
+		}
+	}
+	return true
 }

@@ -6,32 +6,42 @@ import (
 	"sawbill/layout"
 )
 
-// planned is the draft with the rest planned.
-func (d *Draft) planned(r *rest, solve Solve) (*Draft, error) {
+// empty reports whether there is nothing to plan, or nothing to plan it from.
+func (r *rest) empty() bool { return len(r.problem.Stock) == 0 || len(r.problem.Bill) == 0 }
+
+// planned is a draft with the rest planned.
+func (c *completion) planned(d *Draft, r *rest) (*Draft, error) {
 	next := d.clone()
-	if len(r.problem.Stock) == 0 || len(r.problem.Bill) == 0 {
+	if r.empty() {
 		next.withoutWaiting()
 		return next, nil
 	}
-	plan, err := solve(r.problem)
+	plan, err := c.solve(r.problem)
 	if err != nil {
 		return nil, err
 	}
+	c.proofs = append(c.proofs, attempt{d, proof{r, plan}})
+	next.plant(r, plan)
+	return next, nil
+}
+
+// plant takes the cuts of a plan for the rest over.
+func (d *Draft) plant(r *rest, plan *layout.Plan) {
 	var fresh []layout.BoardCut
 	for _, b := range plan.Boards {
-		for _, leaf := range b.Root.Leaves() {
+		root := b.Root.Clone()
+		for _, leaf := range root.Leaves() {
 			if s, strip := r.strips[leaf.Part]; strip {
 				leaf.Part, leaf.Slices = s.row, s.slices
 			}
 		}
-		fresh = append(fresh, layout.BoardCut{Board: b.Board, Root: b.Root})
+		fresh = append(fresh, layout.BoardCut{Board: b.Board, Root: root})
 	}
-	next.with(fresh) // names what is in the new trees
+	d.with(fresh) // names what is in the new trees
 	for _, c := range fresh {
-		next.trees[c.Board] = c.Root
+		d.trees[c.Board] = c.Root
 	}
-	next.withoutWaiting()
-	return next, nil
+	d.withoutWaiting()
 }
 
 // withoutWaiting gives strips of glue-ups up that are not cut yet and would wait for

@@ -16,9 +16,9 @@ func (d *Draft) More(part string, n int) error {
 	found := ""
 	for i := range d.record.Wanted {
 		p := &d.record.Wanted[i]
-		name, many, what := p.Name, &p.Quantity, p.Name
+		name, many, what := p.Name, &p.Quantity, "of "+p.Name
 		if p.Set != "" {
-			name, many, what = p.Set, &p.Slices, "the slices of "+p.Set
+			name, many, what = p.Set, &p.Slices, "slices of "+p.Set
 		}
 		names = append(names, name)
 		switch {
@@ -35,6 +35,6 @@ func (d *Draft) More(part string, n int) error {
 	if found == "" {
 		return fmt.Errorf("part %q: %s", part, layout.WantOneOf(part, names))
 	}
-	d.tell("%d more of %s", n, found)
+	d.tell("%d more %s", n, found)
 	return nil
 }

@@ -14,6 +14,7 @@ type rest struct {
 	problem *layout.Problem
 	strips  map[string]strip // what rows of its bill stand for
 	begun   []begunCopy      // that it completes
+	held    map[string]bool  // parts that may come from fewer boards than the bill says
 }
 
 // strip is a strip of a row of a set that gives so many slices.
@@ -41,6 +42,7 @@ func (d *Draft) rest(hopeless []begunCopy) *rest {
 	plan := d.assembled()
 	r := &rest{
 		problem: &layout.Problem{Shop: plan.Problem.Shop, Yard: plan.Problem.Yard}, strips: map[string]strip{},
+		held: map[string]bool{},
 	}
 	for _, b := range plan.Problem.Stock {
 		if d.trees[b.Mark] == nil {
@@ -52,7 +54,7 @@ func (d *Draft) rest(hopeless []begunCopy) *rest {
 		short[m.Part] += m.Quantity
 	}
 	for _, part := range plan.Problem.Bill {
-		if part.Quantity = short[part.Name]; part.Set == "" && part.Quantity > 0 && d.matched(&part, r.problem.Stock) {
+		if part.Quantity = short[part.Name]; part.Set == "" && part.Quantity > 0 && r.matched(d, &part) {
 			r.problem.Bill = append(r.problem.Bill, part)
 		}
 	}
@@ -155,13 +157,14 @@ func (r *rest) left(d *Draft) []begunCopy {
 // matched reports whether missing pieces of a part may be planned. Those with a match
 // word are of one board: no other may give any while that stands in the plan, and once
 // it is all cut only what was cut out of it.
-func (d *Draft) matched(part *layout.Part, free []layout.Board) bool {
+func (r *rest) matched(d *Draft, part *layout.Part) bool {
 	home, standing := d.home(part.Match)
 	if home == "" || standing {
 		return !standing
 	}
+	r.held[part.Name] = true
 	var from []string
-	for _, b := range free {
+	for _, b := range r.problem.Stock {
 		if d.origin(b.Mark) == home && (len(part.From) == 0 || slices.Contains(part.From, b.Mark)) {
 			from = append(from, b.Mark)
 		}

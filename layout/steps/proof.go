@@ -2,22 +2,44 @@ package steps
 
 import (
 	"math/big"
+	"slices"
 	"strconv"
+	"strings"
 
 	"sawbill/layout"
 )
 
 // Proof says what is proven of the cost of a plan, in the words that the summary
-// and the job's sheet share. It is no sentence of its own: it begins in lower case
-// and has no full stop.
-func Proof(t layout.Totals) string {
+// and the job's sheet share: in a job that goes on, of plans that leave what is being
+// cut as it is. It is no sentence of its own: it begins in lower case and has no full
+// stop.
+func Proof(plan *layout.Plan) string {
+	t, fixed := plan.Totals, fixedBy(plan.Record)
 	switch {
 	case t.Bound == nil:
 		return "nothing is proven yet of how much less another plan could cost"
 	case *t.Bound == t.Cost:
-		return "proven: no plan with the same parts missing costs less"
+		return "proven: " + fixed + "no plan with the same parts missing costs less"
 	}
-	return "no plan with the same parts missing can cost less than " + Bound(t)
+	return fixed + "no plan with the same parts missing can cost less than " + Bound(t)
+}
+
+// fixedBy says what no plan can change any more, in words that a sentence goes on after.
+func fixedBy(r *layout.Record) string {
+	if r == nil {
+		return ""
+	}
+	var what []string
+	if len(r.Started) > 0 {
+		what = append(what, "the boards that are being cut")
+	}
+	if slices.ContainsFunc(r.Cut, func(c layout.CutPiece) bool { return c.Slices > 0 }) {
+		what = append(what, "the copies of glue-ups that are begun")
+	}
+	if len(what) == 0 {
+		return ""
+	}
+	return "with " + strings.Join(what, " and ") + " as they are, "
 }
 
 // Bound writes the bound of a plan that has one with its gap: 401.20 (2.8%). The

@@ -29,8 +29,26 @@ func TestProof(t *testing.T) {
 		{"below a cost of nothing", 0, amount(-1_0000), least + "-1.00"},
 		{"dear", 1000 * layout.MaxMoney, amount(999 * layout.MaxMoney), least + "999000000000.00 (0.1%)"},
 	} {
-		if got := Proof(layout.Totals{Cost: c.cost, Bound: c.bound}); got != c.want {
+		if got := Proof(&layout.Plan{Totals: layout.Totals{Cost: c.cost, Bound: c.bound}}); got != c.want {
 			t.Errorf("%s: %q, want %q", c.name, got, c.want)
 		}
+	}
+}
+
+// A bound of a job that goes on is one of plans that leave alone what is being cut.
+func TestProofOfARevisionSaysWhatIsFixed(t *testing.T) {
+	bound := layout.Money(9_0000)
+	plan := &layout.Plan{Totals: layout.Totals{Cost: 10_0000, Bound: &bound}, Record: &layout.Record{}}
+	const least = "no plan with the same parts missing can cost less than 9.00 (10%)"
+	if got := Proof(plan); got != least {
+		t.Errorf("nothing is cut: %q", got)
+	}
+	plan.Record.Started = []layout.Start{{Board: "E1"}}
+	if got, want := Proof(plan), "with the boards that are being cut as they are, "+least; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	plan.Record.Cut = []layout.CutPiece{{Slices: 4}}
+	if got, want := Proof(plan), "with the boards that are being cut and the copies of glue-ups that are begun as they are, "+least; got != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -46,7 +46,8 @@ func Prove(stop func() bool, plan *layout.Plan) (Proof, error) {
 	if found := misstated(t); len(found) > 0 {
 		return Proof{Violations: found}, nil
 	}
-	spread, err := spreadOut(&plan.Problem, t)
+	f := fixedOf(plan)
+	spread, err := spreadOut(&plan.Problem, t, &f)
 	if err != nil {
 		return Proof{}, fmt.Errorf("cannot prove: %w", err)
 	}
@@ -54,8 +55,11 @@ func Prove(stop func() bool, plan *layout.Plan) (Proof, error) {
 	if err != nil {
 		return Proof{}, fmt.Errorf("cannot prove: %w", err)
 	}
-	worth := wanted(plan)
-	return prove(stop, list, worth.Add(worth, spread.wanted(plan.Missing)), *t.PriceBound)
+	worth := wanted(plan, &f)
+	worth.Add(worth, spread.wanted(plan.Missing, &f))
+	worth.Add(worth, f.completing(t.StripPrices))
+	worth.Add(worth, f.costs())
+	return prove(stop, list, worth, *t.PriceBound)
 }
 
 // prove looks at the boards level by level until they prove what is stated.
@@ -110,13 +114,13 @@ func lower(list []*lot, at level, stop func() bool) {
 }
 
 // wanted is the value of the pieces that the plan makes, in hundredths of a
-// ten-thousandth: the sum over parts that are in no set of (quantity - missing) *
-// price.
-func wanted(plan *layout.Plan) *big.Int {
+// ten-thousandth: the sum over parts that are in no set of (quantity - missing -
+// fixed) * price.
+func wanted(plan *layout.Plan, f *fixed) *big.Int {
 	made := map[string]int{}
 	for i := range plan.Problem.Bill {
 		if part := &plan.Problem.Bill[i]; part.Set == "" {
-			made[part.Name] += part.Quantity
+			made[part.Name] += part.Quantity - f.made[part.Name]
 		}
 	}
 	for _, m := range plan.Missing {

@@ -37,10 +37,10 @@ type set struct {
 	worth  []*big.Int // of the strips of a copy, from the shortest on, in ten-thousandths
 }
 
-// spreadOut writes the sets of a bill out.
-func spreadOut(p *layout.Problem, t *layout.Totals) (*spread, error) {
+// spreadOut writes the sets of a bill out, for the boards that are free.
+func spreadOut(p *layout.Problem, t *layout.Totals, f *fixed) (*spread, error) {
 	s := &spread{problem: *p, prices: map[string]layout.Money{}}
-	s.problem.Bill = nil
+	s.problem.Bill, s.problem.Stock = nil, f.free
 	rows := map[string][]*layout.Part{}
 	var order []string
 	for i := range p.Bill {
@@ -59,6 +59,11 @@ func spreadOut(p *layout.Problem, t *layout.Totals) (*spread, error) {
 		if err := s.add(name, rows[name], t.StripPrices); err != nil {
 			return nil, err
 		}
+		for _, row := range rows[name] {
+			for k := range f.lacks[row.Name] {
+				s.strip(row, k, t.StripPrices)
+			}
+		}
 	}
 	return s, nil
 }
@@ -75,13 +80,7 @@ func (s *spread) add(name string, rows []*layout.Part, prices map[string]map[int
 	for k := c.least; s.fit(rows, k); k++ {
 		worth := new(big.Int)
 		for _, row := range rows {
-			strip := *row
-			strip.Name = fmt.Sprintf("%s\x00%d", row.Name, k)
-			strip.Length = stripLength(shop, row, k) - shop.LengthAllowance
-			strip.Set = ""
-			s.problem.Bill = append(s.problem.Bill, strip)
-			price := prices[row.Name][k]
-			s.prices[strip.Name] = price
+			price := s.strip(row, k, prices)
 			worth.Add(worth, new(big.Int).Mul(big.NewInt(int64(price)), big.NewInt(int64(row.Quantity))))
 		}
 		c.worth = append(c.worth, worth)
@@ -91,6 +90,20 @@ func (s *spread) add(name string, rows []*layout.Part, prices map[string]map[int
 	}
 	s.sets = append(s.sets, c)
 	return nil
+}
+
+// strip writes the strips of a row with so many slices out, once, and gives their price.
+func (s *spread) strip(row *layout.Part, k int, prices map[string]map[int]layout.Money) layout.Money {
+	strip, shop := *row, s.problem.Shop
+	strip.Name = fmt.Sprintf("%s\x00%d", row.Name, k)
+	strip.Length = stripLength(shop, row, k) - shop.LengthAllowance
+	strip.Set = ""
+	price := prices[row.Name][k]
+	if _, there := s.prices[strip.Name]; !there {
+		s.problem.Bill = append(s.problem.Bill, strip)
+		s.prices[strip.Name] = price
+	}
+	return price
 }
 
 func stripLength(s *layout.Shop, row *layout.Part, k int) layout.Length {
@@ -119,11 +132,11 @@ func (s *spread) fit(rows []*layout.Part, k int) bool {
 
 // wanted is the least that the copies of all sets of a plan are worth, in hundredths
 // of a ten-thousandth.
-func (s *spread) wanted(missing []layout.Missing) *big.Int {
+func (s *spread) wanted(missing []layout.Missing, f *fixed) *big.Int {
 	sum := new(big.Int)
 	for i := range s.sets {
 		c := &s.sets[i]
-		made := c.slices
+		made := c.slices - f.slices[c.name]
 		for _, m := range missing {
 			if m.Part == c.name {
 				made -= m.Quantity

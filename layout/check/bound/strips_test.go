@@ -80,11 +80,11 @@ func TestProveStrips(t *testing.T) {
 // copies of 10 remain.
 func TestMissingSlicesAreNotWanted(t *testing.T) {
 	plan := ribbonPlan(layout.Unity, 0)
-	s, err := spreadOut(&plan.Problem, &plan.Totals)
+	s, err := spreadOut(&plan.Problem, &plan.Totals, &fixed{free: plan.Problem.Stock})
 	if err != nil {
 		t.Fatal(err)
 	}
-	got := s.wanted([]layout.Missing{{Part: "tray", Quantity: 20}})
+	got := s.wanted([]layout.Missing{{Part: "tray", Quantity: 20}}, &fixed{})
 	if want := big.NewInt(int64(40*layout.Unity) * int64(cash)); got.Cmp(want) != 0 {
 		t.Errorf("wanted %v, want %v", got, want)
 	}
@@ -120,7 +120,7 @@ func TestTooManyKindsOfStrips(t *testing.T) {
 	plan := ribbonPlan(0, 0)
 	plan.Problem.Bill[0].SliceThickness = mm / 100
 	plan.Problem.Shop.CrosscutKerf = 0
-	if _, err := spreadOut(&plan.Problem, &plan.Totals); err == nil || !strings.Contains(err.Error(), "too thin") {
+	if _, err := spreadOut(&plan.Problem, &plan.Totals, &fixed{free: plan.Problem.Stock}); err == nil || !strings.Contains(err.Error(), "too thin") {
 		t.Errorf("error %v", err)
 	}
 }

@@ -1,0 +1,72 @@
+package record_test
+
+import (
+	"context"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"sawbill/layout"
+	"sawbill/layout/check/bound"
+	"sawbill/layout/record"
+	"sawbill/solver"
+)
+
+// solved plans with the solver, by a count of rounds.
+func solved(p *layout.Problem) (*layout.Plan, error) {
+	plan, _, err := solver.Solve(context.Background(), p, solver.Options{Rounds: 2, Workers: 1})
+	return plan, err
+}
+
+// What a revision says to be proven is proven again from its prices, with what is cut
+// fixed, by the package that shares no code with the solver.
+func TestBoundsOfRevisionsAreProven(t *testing.T) {
+	tried, proven := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		if tried++; tried > 30 {
+			return // each takes the solver several times
+		}
+		job := randomJob(t)
+		job.Shop.OffcutCredit = 0 // offcuts and slanting edges are rounded by more than a ten-thousandth there
+		for i := range job.Stock {
+			job.Stock[i].TipWidth = job.Stock[i].Width
+		}
+		first, err := plainly(job) // as good a plan as any to go on from
+		if err != nil {
+			t.Fatal(err)
+		}
+		h := &history{first: first, plan: first, solve: solved}
+		for range rapid.IntRange(1, 3).Draw(t, "changes") {
+			h.change(t)
+		}
+		if h.plan == first || h.plan.Totals.PriceBound == nil {
+			return
+		}
+		proof, err := bound.Prove(func() bool { return false }, h.plan)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, v := range proof.Violations {
+			t.Errorf("%v: %v of %v", h.plan.Record.Told, v, h.plan.Totals)
+		}
+		proven++
+	})
+	if proven == 0 {
+		t.Error("nothing was proven")
+	}
+}
+
+// Where nothing is left to be planned, what is left to be paid is what it costs.
+func TestABoardThatIsBeingCutIsNoLongerPlanned(t *testing.T) {
+	d := record.Open(railsOf(t))
+	if err := d.Cut("A1-1a", "A2-1a"); err != nil {
+		t.Fatal(err)
+	}
+	plan, err := d.Complete(solved)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if b := plan.Totals.Bound; b == nil || *b != plan.Totals.Cost {
+		t.Errorf("bound %v, want the cost %v", b, plan.Totals.Cost)
+	}
+}
