@@ -146,6 +146,13 @@ func (n *names) next(chalk string) string {
 	return fmt.Sprintf("%s~%d", chalk, k)
 }
 
+// whole is the id of a whole board: its mark, even where the board that it was cut out
+// of has steps in which it has that name.
+func (n *names) whole(mark string) string {
+	n.cuts[mark] = max(1, n.cuts[mark])
+	return mark
+}
+
 // unfinished is a fresh id for a piece that is not yet what its name says, so
 // that a finished piece has the plain name.
 func (n *names) unfinished(node *layout.Node) string {

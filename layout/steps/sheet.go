@@ -67,7 +67,7 @@ func workOn(p *layout.Problem, bp *layout.BoardPlan, root *layout.Node, names *n
 	s := &Sheet{Board: p.Board(bp.Board), Plan: bp, root: root, names: names}
 	w := &worker{shop: p.Shop, problem: p, board: s.Board, sheet: s}
 	whole := piece{
-		id:        names.next(bp.Board),
+		id:        names.whole(bp.Board),
 		rect:      s.Board.Frame(),
 		thickness: s.Board.Thickness,
 	}

@@ -128,6 +128,7 @@ func wanted(plan *layout.Plan, f *fixed) *big.Int {
 	}
 	sum := new(big.Int)
 	for part, n := range made {
+		n = max(0, n) // what is being cut may give spares
 		worth := big.NewInt(int64(plan.Totals.Prices[part]))
 		sum.Add(sum, worth.Mul(worth, big.NewInt(int64(n)*int64(cash))))
 	}
