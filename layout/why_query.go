@@ -13,6 +13,13 @@ func newQuery(p *Problem, part *Part) *query {
 	return &query{problem: p, shop: p.Shop, part: part, lies: p.Shop.liesOf(part)}
 }
 
+// CouldGive reports whether a board, wherever it is, could give one piece of a part if
+// nothing else were cut from it: by species, marks, sizes and defects.
+func (p *Problem) CouldGive(part *Part, b *Board) bool {
+	q := newQuery(p, part)
+	return part.fromBoard(b) && q.first([]*room{newRoom(p.Shop, b, p.Shop.Grades[part.Grade])}) != nil
+}
+
 // rooms are those of the boards of the stock that are wanted, in its order.
 func (q *query) rooms(wanted func(*Board) bool) []*room {
 	var rooms []*room

@@ -7,6 +7,7 @@ import "embed"
 
 // Files holds one folder a sample, named after it.
 //
+//go:embed bookcase/*.csv bookcase/*.toml
 //go:embed toolchest/*.csv toolchest/*.toml stools/*.csv stools/*.toml
 //go:embed draughts/*.csv draughts/*.toml breadboard/*.csv breadboard/*.toml lamptable/*.csv lamptable/*.toml
 var Files embed.FS

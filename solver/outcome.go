@@ -112,6 +112,9 @@ func (s *search) beginProof() {
 // stepProof takes the proof further; it reports whether it has come to the end of
 // something.
 func (s *search) stepProof() bool {
+	if s.proof == nil {
+		return false
+	}
 	if s.unmatched != nil {
 		s.unmatched.best = s.best
 	}

@@ -19,6 +19,9 @@ type Options struct {
 	// Within ends the solve when the gap between the cost and what is proven is no
 	// more than this share of the cost, 0 to 1; 0 means when they are equal.
 	Within float64
+	// Unproven leaves the proof out and spends all work on the plan, which may then have
+	// no bound.
+	Unproven bool
 	// Observer hears of progress; nil hears nothing.
 	Observer Observer
 }
@@ -109,7 +112,9 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 			return Stopped, err
 		}
 	}
-	s.beginProof()
+	if !s.o.Unproven {
+		s.beginProof()
+	}
 	for n := 1; ; n++ {
 		switch {
 		case len(s.usable) == 0:

@@ -10,10 +10,14 @@ func shopFlag() cli.Flag {
 	return &cli.PathFlag{Name: "shop", Usage: "the saws and machines, a TOML `FILE`; without it an inch shop with the usual figures"}
 }
 
+func billFlag() cli.Flag {
+	return &cli.PathFlag{Name: "bill", Usage: "the parts, a CSV `FILE`"}
+}
+
 func problemFlags() []cli.Flag {
 	return []cli.Flag{
 		stockFlag(),
-		&cli.PathFlag{Name: "bill", Usage: "the parts, a CSV `FILE`"},
+		billFlag(),
 		shopFlag(),
 		&cli.BoolFlag{Name: "yard", Usage: "boards of the yard may be bought"},
 	}

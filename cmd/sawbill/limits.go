@@ -42,14 +42,8 @@ func limitsOf(c *cli.Context) (limits, error) {
 // solve thinks until the limits are reached or the user has seen enough. It
 // gives the best plan and why it stopped.
 func (l limits) solve(c *cli.Context, p *layout.Problem) (plan *layout.Plan, stopped string, err error) {
-	ctx, stop := signal.NotifyContext(c.Context, os.Interrupt)
-	defer stop()
-	context.AfterFunc(ctx, stop) // from then on Ctrl-C ends the program
-	if l.time > 0 {
-		var cancel context.CancelFunc
-		ctx, cancel = context.WithTimeout(ctx, l.time)
-		defer cancel()
-	}
+	ctx, end := l.begin(c)
+	defer end()
 	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
 	defer bar.done()
 	plan, status, err := solver.Solve(ctx, p, solver.Options{
@@ -59,6 +53,31 @@ func (l limits) solve(c *cli.Context, p *layout.Problem) (plan *layout.Plan, sto
 		return nil, "", err
 	}
 	return plan, l.stopped(status, ctx.Err(), plan), nil
+}
+
+// begin is a context that ends with the time, or when the user has seen enough. end is
+// to be called when the thinking is over.
+func (l limits) begin(c *cli.Context) (ctx context.Context, end func()) {
+	ctx, stop := signal.NotifyContext(c.Context, os.Interrupt)
+	context.AfterFunc(ctx, stop) // from then on Ctrl-C ends the program
+	if l.time == 0 {
+		return ctx, stop
+	}
+	ctx, cancel := context.WithTimeout(ctx, l.time)
+	return ctx, func() {
+		cancel()
+		stop()
+	}
+}
+
+// shareOfTime is a context that ends after a share of the time that another one has
+// left; where that has no end in sight, it has none.
+func shareOfTime(ctx context.Context, share float64) (context.Context, context.CancelFunc) {
+	deadline, limited := ctx.Deadline()
+	if !limited {
+		return context.WithCancel(ctx)
+	}
+	return context.WithTimeout(ctx, time.Duration(share*float64(time.Until(deadline))))
 }
 
 // stopped says why a solve ended; it is empty where the limits and the proof of

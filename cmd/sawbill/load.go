@@ -14,7 +14,15 @@ import (
 // loadProblem reads and checks the files of a job, and tells what they held and
 // what is doubtful about them.
 func loadProblem(c *cli.Context) (*layout.Problem, error) {
-	in := files.Input{Yard: c.Bool("yard")}
+	job, err := loadJob(c, files.Input{Yard: c.Bool("yard")})
+	if err != nil {
+		return nil, err
+	}
+	return job.Problem, nil
+}
+
+// loadJob is loadProblem with more to say about the input than its files.
+func loadJob(c *cli.Context, in files.Input) (*files.Job, error) {
 	closeAll, err := openSources(c, map[string]*files.Source{"shop": &in.Shop, "stock": &in.Stock, "bill": &in.Bill})
 	defer closeAll()
 	if err != nil {
@@ -25,9 +33,11 @@ func loadProblem(c *cli.Context) (*layout.Problem, error) {
 		return nil, inputError(err)
 	}
 	tellWarnings(c.App.ErrWriter, job.Warnings)
-	tellRead(c.App.Writer, in.Stock.Name, count(len(job.Problem.Stock), "board"), job.Stock.Skipped)
+	if in.Stock.Reader != nil {
+		tellRead(c.App.Writer, in.Stock.Name, count(len(job.Stock.Boards), "board"), job.Stock.Skipped)
+	}
 	tellRead(c.App.Writer, in.Bill.Name, count(len(job.Problem.Bill), "kind of part"), job.Bill.Skipped)
-	return job.Problem, nil
+	return job, nil
 }
 
 // loadRack reads and checks a stock for which there is no bill.

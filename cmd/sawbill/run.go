@@ -33,7 +33,7 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 		Writer:               stdout,
 		ErrWriter:            stderr,
 		Commands: []*cli.Command{
-			planCommand(), verifyCommand(), drawCommand(),
+			planCommand(), buyCommand(), verifyCommand(), drawCommand(),
 			cutCommand(), foundCommand(), spoiledCommand(), measuredCommand(), moreCommand(),
 			historyCommand(), backCommand(), restockCommand(), quoteCommand(),
 			rackCommand(), glueupCommand(), sampleCommand(), completionCommand(), manCommand(), helpCommand(),

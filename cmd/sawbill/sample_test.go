@@ -30,6 +30,7 @@ func TestSamplesCanBeMade(t *testing.T) {
 			Shop:  sampleFile(t, name, "shop.toml"),
 			Stock: sampleFile(t, name, "stock.csv"),
 			Bill:  sampleFile(t, name, "bill.csv"),
+			Yard:  name == "bookcase", // of which the rack has too little wood
 		})
 		if err != nil {
 			t.Errorf("%s: %v", name, err)

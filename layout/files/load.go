@@ -17,9 +17,12 @@ type Source struct {
 // Input is what a job is made of.
 type Input struct {
 	Shop  Source // without a Reader: the default shop in inches
-	Stock Source
+	Stock Source // without a Reader: no boards
 	Bill  Source
 	Yard  bool // whether boards of the yard take part
+	// More gives further boards of the yard, which no file holds; they come last in the
+	// stock of the problem. It sees what was read before it is checked. Nil gives none.
+	More func(shop *layout.Shop, stock []layout.Board, bill []layout.Part) []layout.Board
 }
 
 // Job is a problem that is right, and what is worth telling about its files.
@@ -37,16 +40,27 @@ func Load(in Input) (*Job, error) {
 	if shop == nil {
 		return nil, found
 	}
-	stock, more := ReadStock(in.Stock.Reader, in.Stock.Name, shop.Shop)
+	stock, more := in.stock(shop.Shop)
 	found = append(found, more...)
 	bill, more := ReadBill(in.Bill.Reader, in.Bill.Name, shop.Shop)
 	found = append(found, more...)
-	problem, more := layout.NewProblem(shop.Shop, stock.Boards, bill.Parts, in.Yard)
+	boards := stock.Boards
+	if in.More != nil {
+		boards = slices.Concat(boards, in.More(shop.Shop, boards, bill.Parts))
+	}
+	problem, more := layout.NewProblem(shop.Shop, boards, bill.Parts, in.Yard)
 	all := merge(found, more, shop, stock, bill)
 	if err := all.Err(); err != nil {
 		return nil, err
 	}
 	return &Job{problem, all.Warnings(), stock, bill}, nil
+}
+
+func (in Input) stock(shop *layout.Shop) (*Stock, layout.Complaints) {
+	if in.Stock.Reader == nil {
+		return &Stock{name: "stock"}, nil
+	}
+	return ReadStock(in.Stock.Reader, in.Stock.Name, shop)
 }
 
 // Rack is a stock that is right, without a bill.

@@ -45,8 +45,14 @@ func toStockRow(shop *layout.Shop, b *layout.Board) stockRow {
 		Cost: ownCost(shop, b), Edges: b.Edges.String(), Faces: b.Faces.String(),
 		Bow: gap(b.Bow), Crook: gap(b.Crook), Cup: gap(b.Cup), Twist: gap(b.Twist),
 		Source: b.Source.String(), Place: asText(b.Place), Grade: asText(b.Grade), Note: asText(b.Note),
-		Defects: strings.Join(each(b.Defects, func(d layout.Defect) string { return writtenDefect(d, size) }), "; "),
+		Defects: WrittenDefects(b, shop.Units),
 	}
+}
+
+// WrittenDefects lists the defects of a board as a stock file does.
+func WrittenDefects(b *layout.Board, units layout.Unit) string {
+	size := func(l layout.Length) string { return writtenLength(l, units) }
+	return strings.Join(each(b.Defects, func(d layout.Defect) string { return writtenDefect(d, size) }), "; ")
 }
 
 // writtenLength is a length that is read back exactly: a fraction of an inch with

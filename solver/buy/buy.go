@@ -13,17 +13,17 @@ import (
 // Options steer a decision. The zero value works.
 type Options struct {
 	// Solve are the options of the two long solves. Without Rounds they end after some
-	// hundreds, or when ctx does.
+	// hundreds, or when ctx does. The Observer hears of plans whose cost is what is paid.
 	Solve solver.Options
 	// Share gives a context that ends after a share, 0 to 1, of the time that ctx has
 	// left; nil: no solve ends before ctx does.
 	Share func(ctx context.Context, share float64) (context.Context, context.CancelFunc)
-	// Trials is how many other sets of boards are tried at most; 0 means 60, and less
-	// than 0 none.
+	// Trials is how many other sets of boards are tried at most with each effort; 0 means
+	// 40, and less than 0 none.
 	Trials int
 }
 
-const usualTrials = 60
+const usualTrials = 40
 
 func (o Options) trials() int {
 	if o.Trials == 0 {
@@ -31,6 +31,10 @@ func (o Options) trials() int {
 	}
 	return max(0, o.Trials)
 }
+
+// efforts are the rounds with which a set of boards is planned before it counts as too
+// small: at first few, so that many sets are seen.
+func efforts() []int { return []int{8, 40} }
 
 func (o Options) share(ctx context.Context, share float64) (context.Context, context.CancelFunc) {
 	if o.Share == nil {
@@ -66,12 +70,14 @@ func Decide(ctx context.Context, p *layout.Problem, o Options) (*Answer, error) 
 	return d.answer()
 }
 
-// The shares of the time that is left for the plan in yard money, then for the sets
-// from below, and then for the ordinary plan.
+// The shares of the time that is left for the rack alone, for the plan in yard money,
+// for the sets from below, and for the ordinary plan.
 const (
+	shareOfRack     = 0.2
 	shareOfPaid     = 0.4
-	shareOfBelow    = 0.5
-	shareOfOrdinary = 0.4
+	shareOfBelow    = 0.4
+	shareOfOrdinary = 0.2
+	shareOfExchange = 0.5
 )
 
 // The rounds of the two plans where nothing else bounds them.
@@ -80,17 +86,33 @@ const (
 	ordinaryRounds = 60
 )
 
-func (d *decision) decide(ctx context.Context) error {
-	steps := []struct {
-		share float64
-		do    func(context.Context) error
-	}{
+// step is part of a decision, and the share of the time left that it may take.
+type step struct {
+	share float64
+	do    func(context.Context) error
+}
+
+func (d *decision) steps() []step {
+	steps := []step{
+		{shareOfRack, func(ctx context.Context) error { _, err := d.enough(ctx, nil); return err }},
 		{shareOfPaid, func(ctx context.Context) error { return d.solve(ctx, d.paid, paidRounds) }},
 		{shareOfBelow, d.fromBelow},
 		{shareOfOrdinary, func(ctx context.Context) error { return d.solve(ctx, withYard(d.asked), ordinaryRounds) }},
-		{1, d.exchange},
+		{shareOfExchange, d.exchange},
 	}
-	for _, step := range steps {
+	for _, rounds := range efforts()[1:] {
+		again := func(context.Context) error {
+			d.effort, d.tried, d.aside, d.failed = rounds, 0, nil, map[string]bool{}
+			return nil
+		}
+		steps = append(steps, step{1, again}, step{shareOfBelow, d.fromBelow}, step{1, d.exchange})
+	}
+	return steps
+}
+
+func (d *decision) decide(ctx context.Context) error {
+	d.effort = efforts()[0]
+	for _, step := range d.steps() {
 		if d.settled() {
 			return nil
 		}
@@ -111,10 +133,11 @@ type decision struct {
 	best        *layout.Plan // for paid
 	bound       *layout.Money
 	boundFor    []layout.Missing // what is missing of the plans that bound speaks of
-	tried       int
-	failed      map[string]bool // by set of boards: it was tried in vain
+	effort      int              // rounds of a trial
+	tried       int              // sets, with this effort
+	failed      map[string]bool  // by set of boards: it was tried in vain with this effort
 	needs       []solver.Requirement
-	aside       [][]string // sets of which nothing could be shown
+	aside       [][]string // sets of which nothing could be shown with this effort
 }
 
 // solve solves a problem that has the boards and the bill of the one that was asked,
@@ -125,7 +148,11 @@ func (d *decision) solve(ctx context.Context, p *layout.Problem, rounds int) err
 	if o.Rounds == 0 {
 		o.Rounds = rounds
 	}
-	o.Observer = &listener{d, o.Observer}
+	next := o.Observer
+	if p != d.paid {
+		next = nil // it hears of what is paid alone
+	}
+	o.Observer = &listener{d, next}
 	plan, _, err := solver.Solve(ctx, p, o)
 	if err != nil {
 		return err

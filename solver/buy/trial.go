@@ -10,18 +10,18 @@ import (
 	"sawbill/solver"
 )
 
-// trialRounds is how long a set of boards is planned before it counts as too small.
-const trialRounds = 8
-
 // enough reports whether the rack and some boards of the yard are found to leave no
 // more missing than the best plan, and keeps the plan if it is the cheapest.
 func (d *decision) enough(ctx context.Context, marks []string) (bool, error) {
 	d.tried++
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
-	found := &firstAsGood{as: missing(d.best), stop: stop}
+	found := &firstAsGood{stop: stop}
+	if d.best != nil {
+		found.as = missing(d.best)
+	}
 	o := d.o.Solve
-	o.Rounds, o.Observer = trialRounds, found
+	o.Rounds, o.Unproven, o.Observer = d.effort, true, found
 	plan, _, err := solver.Solve(ctx, only(d.asked, marks), o)
 	if err != nil {
 		return false, err
@@ -31,6 +31,7 @@ func (d *decision) enough(ctx context.Context, marks []string) (bool, error) {
 	}
 	if found.plan == nil {
 		d.failed[key(marks)] = true
+		d.take(plan)
 		return false, nil
 	}
 	d.take(found.plan)
@@ -49,7 +50,7 @@ func key(marks []string) string {
 }
 
 // firstAsGood ends a solve with the first plan that leaves no more missing than
-// another.
+// another; at first than a whole one.
 type firstAsGood struct {
 	as   layout.Score
 	stop context.CancelFunc
