@@ -125,3 +125,29 @@ func sampled(b *Board, list []patch) [useScrap + 1]float64 {
 	}
 	return area
 }
+
+// Of a part as thick as its planed board nothing is planed, and rounding must not make
+// that less than nothing: the summary would say -0.0%.
+func TestNothingToPlaneIsNoLess(t *testing.T) {
+	s := millimetreShop()
+	rounded := 0
+	for w := 1 * SixtyFourth; w < 4*Inch; w += SixtyFourth {
+		b := &Board{Mark: "P1", Thickness: 3 * Inch / 4, Width: 9 * Inch, TipWidth: 9 * Inch, Length: 50 * Inch, Faces: FacesPlaned}
+		bill := []Part{{Name: "rail", Thickness: b.Thickness, Width: w, Length: 19*Inch + w}}
+		root := &Node{Rect: b.Frame(), Cut: Crosscut}
+		for i := range 2 {
+			x := Inch + Length(i)*24*Inch
+			root.Children = append(root.Children, &Node{Rect: Rect{x, x + 19*Inch + w, Inch, Inch + w}, Part: "rail"})
+		}
+		planing := NewAccount(s, b, bill, root).Planing
+		if planing < 0 || planing > 1e-6 {
+			t.Fatalf("parts %v wide: %g mm³ are planed", w, planing)
+		}
+		if area := patchAreas(b, patches(s, b, root)); area[usePart]*mm(b.Thickness) < 2*bill[0].Volume().MM3() {
+			rounded++
+		}
+	}
+	if rounded == 0 {
+		t.Error("nothing was rounded down")
+	}
+}
