@@ -1,12 +1,10 @@
 package main
 
 import (
-	"strconv"
 	"strings"
 
 	"github.com/urfave/cli/v2"
 
-	"sawbill/layout"
 	"sawbill/layout/files"
 	"sawbill/layout/record"
 )
@@ -82,30 +80,6 @@ func spoiledCommand() *cli.Command {
 				return err
 			}
 			return change(c, func(d *record.Draft) error { return d.Spoiled(ids...) })
-		},
-	}
-}
-
-func moreCommand() *cli.Command {
-	return &cli.Command{
-		Name:      "more",
-		Usage:     "ask for more pieces of a part of the bill",
-		UsageText: "sawbill more --job DIR PART N",
-		ArgsUsage: "the part and how many more of it",
-		Description: "What is cut and what is planned stays; the new pieces are planned around it.\n\n" +
-			"   sawbill more --job toolchest \"lid slat\" 2",
-		Flags: changeFlags(),
-		Action: func(c *cli.Context) error {
-			words, err := jobWords(c, 2, "which part, and how many more of it")
-			if err != nil {
-				return err
-			}
-			last := len(words) - 1
-			n, err := strconv.Atoi(words[last])
-			if err != nil || n < 1 || n > layout.MaxQuantity {
-				return usageError("%q: want how many more, a whole number from 1 to %d", words[last], layout.MaxQuantity)
-			}
-			return change(c, func(d *record.Draft) error { return d.More(strings.Join(words[:last], " "), n) })
 		},
 	}
 }

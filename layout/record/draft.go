@@ -53,6 +53,9 @@ func (d *Draft) clone() *Draft {
 // Shop is the shop of the job.
 func (d *Draft) Shop() *layout.Shop { return d.former.Problem.Shop }
 
+// Yard says whether boards of the yard take part.
+func (d *Draft) Yard() bool { return d.former.Problem.Yard }
+
 func (d *Draft) tell(format string, args ...any) {
 	d.record.Told = append(d.record.Told, fmt.Sprintf(format, args...))
 }

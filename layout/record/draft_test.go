@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"sawbill/layout"
+	"sawbill/layout/check"
 	"sawbill/layout/record"
 )
 
@@ -104,5 +105,97 @@ func TestWhatCannotBeTold(t *testing.T) {
 		if err == nil || !strings.HasPrefix(err.Error(), c.want) {
 			t.Errorf("%v, want %s", err, c.want)
 		}
+	}
+}
+
+// idle is a solver that has no time at all: it cuts nothing.
+func idle(p *layout.Problem) (*layout.Plan, error) { return layout.Assemble(p, nil), nil }
+
+// Whatever the former plan made, and the change does not forbid, the next one makes,
+// even if nobody has time to plan: of a board with a defect that spoils one piece the
+// others stay, of one that is shorter by a blank those of its other blanks.
+func TestNothingIsMissedForLackOfTime(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		tell    func(*record.Draft) error
+		missing int
+	}{
+		{"a defect in one piece", func(d *record.Draft) error {
+			return d.Found("A1", []layout.Defect{{Kind: layout.Rot, Rect: layout.Rect{X1: 5 * in, X2: 6 * in, Y1: in, Y2: 2 * in}}})
+		}, 1},
+		{"a defect in the waste", func(d *record.Draft) error {
+			return d.Found("A1", []layout.Defect{{Kind: layout.Rot, Rect: layout.Rect{X1: 44 * in, X2: 45 * in, Y1: 3 * in, Y2: 4 * in}}})
+		}, 0},
+		{"a little narrower", func(d *record.Draft) error { return d.Measured("A1", record.Sizes{Width: 15 * in / 4}) }, 0},
+		{"a piece spoiled", func(d *record.Draft) error { return d.Spoiled("A1-1b") }, 1},
+		{"one more", func(d *record.Draft) error { return d.More("rail", 1) }, 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			d := record.Open(railsOf(t))
+			if err := c.tell(d); err != nil {
+				t.Fatal(err)
+			}
+			plan, err := d.Complete(idle)
+			if err != nil {
+				t.Fatal(err)
+			}
+			missing := 0
+			for _, m := range plan.Missing {
+				missing += m.Quantity
+			}
+			if missing != c.missing {
+				t.Errorf("%d pieces are missing, want %d", missing, c.missing)
+			}
+			if faults := check.Plan(plan); len(faults) > 0 {
+				t.Error(faults)
+			}
+		})
+	}
+}
+
+// With two strips of a copy of six slices cut, a third one that is spoiled is wanted
+// again with six slices, and nothing else changes.
+func TestASpoiledStripIsMadeAgainForItsCopy(t *testing.T) {
+	p, faults := layout.NewProblem(layout.DefaultShop(layout.Inches), []layout.Board{
+		{Mark: "A1", Base: "A1", Species: "ash", Thickness: in, Width: 4 * in, TipWidth: 4 * in, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
+		{Mark: "A2", Base: "A2", Species: "ash", Thickness: in, Width: 4 * in, TipWidth: 4 * in, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
+	}, []layout.Part{{
+		Name: "light", Species: []string{"ash"}, Thickness: 3 * in / 4, Width: in, Quantity: 3, Grade: layout.Clear, Set: "tray", Slices: 6, SliceThickness: 2 * in,
+	}}, false)
+	if p == nil {
+		t.Fatal(faults)
+	}
+	plan, err := plainly(p)
+	if err != nil || len(plan.Boards) != 1 {
+		t.Fatal(plan.Boards, err)
+	}
+	var ids []string
+	for _, leaf := range plan.Boards[0].Root.Leaves() {
+		if leaf.Part != "" {
+			ids = append(ids, leaf.ID)
+		}
+	}
+	d := record.Open(plan)
+	if err := d.Cut(ids[0], ids[1]); err != nil {
+		t.Fatal(err)
+	}
+	plan = complete(t, d, d.Spoiled(ids[2]))
+	if len(plan.Missing) > 0 || len(plan.Boards) != 1 { // A1 is all cut
+		t.Fatalf("missing %v, boards %v", plan.Missing, plan.Boards)
+	}
+	for _, leaf := range plan.Board("A2").Root.Leaves() {
+		if leaf.Part != "" && leaf.Slices != 6 {
+			t.Errorf("%s has %d slices", leaf.ID, leaf.Slices)
+		}
+	}
+	d = record.Open(plan)
+	if err := d.Measured("A2", record.Sizes{Width: in / 2}); err != nil {
+		t.Fatal(err)
+	}
+	if plan, err = d.Complete(plainly); err != nil || len(plan.Waiting()) != 2 || len(plan.Missing) != 1 {
+		t.Errorf("%v wait, missing %v (%v)", plan.Waiting(), plan.Missing, err)
+	}
+	if faults := check.Plan(plan); len(faults) > 0 {
+		t.Error(faults)
 	}
 }

@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"sawbill/layout"
@@ -38,3 +39,32 @@ func (d *Draft) More(part string, n int) error {
 	d.tell("%d more %s", n, found)
 	return nil
 }
+
+// MoreParts notes that parts are wanted which the bill did not have. They must have
+// passed the checks of a bill by themselves. The error says that a name is taken.
+func (d *Draft) MoreParts(parts []layout.Part) error {
+	for _, p := range parts {
+		for i := range d.record.Wanted {
+			was := &d.record.Wanted[i]
+			for _, taken := range []string{was.Name, was.Set} {
+				for _, name := range []string{p.Name, p.Set} {
+					if name != "" && strings.EqualFold(strings.TrimSpace(taken), strings.TrimSpace(name)) {
+						return fmt.Errorf("%q is in the bill of the job: ask for more of it by its name and a number, or choose another name", name)
+					}
+				}
+			}
+		}
+	}
+	for _, p := range parts {
+		if p.Set == "" {
+			d.tell("%d of %s, new in the bill", p.Quantity, p.Name)
+		} else {
+			d.tell("strips of %s for %d slices of %s, new in the bill", p.Name, p.Slices, p.Set)
+		}
+	}
+	d.record.Wanted = append(d.record.Wanted, parts...)
+	return nil
+}
+
+// Stock is the stock as it is in the draft.
+func (d *Draft) Stock() []layout.Board { return slices.Clone(d.stock) }
