@@ -157,8 +157,8 @@ func TestNothingIsMissedForLackOfTime(t *testing.T) {
 // again with six slices, and nothing else changes.
 func TestASpoiledStripIsMadeAgainForItsCopy(t *testing.T) {
 	p, faults := layout.NewProblem(layout.DefaultShop(layout.Inches), []layout.Board{
-		{Mark: "A1", Base: "A1", Species: "ash", Thickness: in, Width: 4 * in, TipWidth: 4 * in, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
-		{Mark: "A2", Base: "A2", Species: "ash", Thickness: in, Width: 4 * in, TipWidth: 4 * in, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
+		{Mark: "A1", Base: "A1", Species: "ash", Thickness: in, Width: 3 * in / 2, TipWidth: 3 * in / 2, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
+		{Mark: "A2", Base: "A2", Species: "ash", Thickness: in, Width: 3 * in / 2, TipWidth: 3 * in / 2, Length: 48 * in, Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned},
 	}, []layout.Part{{
 		Name: "light", Species: []string{"ash"}, Thickness: 3 * in / 4, Width: in, Quantity: 3, Grade: layout.Clear, Set: "tray", Slices: 6, SliceThickness: 2 * in,
 	}}, false)
