@@ -58,7 +58,7 @@ func (b *booklet) cover() []Page {
 	s.put(b.title(s))
 	b.pull(s)
 	b.bill(s)
-	b.settings(s)
+	b.settingsTable(s)
 	return s.finish("cover")
 }
 
@@ -73,9 +73,14 @@ func (b *booklet) title(s *sheet) *block {
 	for look.cap > titleCap && s.types.width(name, look) > s.width() {
 		look.cap--
 	}
+	word, bold := fmt.Sprintf("Revision %d, check word %s", b.plan.Revision, steps.CheckWord(b.plan)), style{titleCap, true}
 	y := t.lines(name, 0, look.cap+1, s.width(), look)
-	word := fmt.Sprintf("Revision %d, check word %s", b.plan.Revision, steps.CheckWord(b.plan))
-	y = t.lines(word, 0, y+9, s.width(), style{titleCap, true})
+	if right := s.width() - s.types.width(word, bold); s.types.width(name, look) < right-8 {
+		t.text(word, right, y, bold)
+		y += 2 // the name is large, and reaches below its line
+	} else {
+		y = t.lines(word, 0, y+9, s.width(), bold)
+	}
 	y = t.lines("Each board has the check word that its sheets must bear. Paper with another word is of another plan: away with it. "+
 		"Sizes in "+b.unit()+".", 0, y+7, s.width(), plain())
 	t.warningSign(0, y+8)
@@ -89,7 +94,7 @@ func (b *booklet) pull(s *sheet) {
 	boards := slices.Clone(b.sheets)
 	slices.SortStableFunc(boards, func(x, y *steps.Sheet) int { return strings.Compare(x.Board.Place, y.Board.Place) })
 	cols := columns(s.width(), []string{"", "board", "place", "species", "thick x wide x long", "steps", "check word", "note"},
-		[]float64{8, 26, 38, 30, 54, 22, 30, 50})
+		[]float64{8, 20, 36, 36, 58, 22, 30, 48})
 	var rows [][]string
 	for _, sheet := range boards {
 		board := sheet.Board

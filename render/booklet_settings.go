@@ -8,55 +8,60 @@ import (
 	"sawbill/layout/steps"
 )
 
-// settings lists how the machines are set, in the order of work, with the steps and
-// pieces that each setting serves and the cautions that belong to them.
-func (b *booklet) settings(s *sheet) {
-	cols := columns(s.width(), []string{"steps", "machine", "set", "pieces", "caution"}, []float64{22, 34, 42, 56, 106})
-	var rows [][]string
-	for _, run := range b.setupRuns() {
-		rows = append(rows, []string{
-			numbers(run[0].Number, run[len(run)-1].Number), machine(run[0]), b.set(run), piecesOf(run), cautionsOf(run),
-		})
-	}
-	if len(rows) > 0 {
-		s.table("Settings of fence, stop and planer, in order", cols, rows)
-	}
+// setting is one way in which a machine is set, and the steps that it serves.
+type setting struct {
+	machine string
+	steps   []*steps.Step
 }
 
-// mostListed is how many steps are listed together, so that a row has room on a
-// page.
-const mostListed = 12
-
-// setupRuns are the steps that are listed together: by set-up those that one
-// setting serves, by board those of one machine. Steps without a cut need none.
-func (b *booklet) setupRuns() [][]*steps.Step {
-	var runs [][]*steps.Step
-	at := map[string]int{}
-	var before steps.Setup
+// settings are those of the job, machine by machine. By set-up they are in the order of
+// work, so that a machine may come again. Board by board every setting comes back with
+// most boards, and is listed once. What is done, and what cuts nothing, needs none.
+func (b *booklet) settings() []setting {
+	var list []setting
 	for _, s := range b.work() {
-		key := s.Board + " " + machine(s)
-		if now := steps.SetupOf(s); b.o.Order == steps.BySetup && now != before {
-			at, before = map[string]int{}, now
+		same := func(o setting) bool {
+			return o.machine == machine(s) && steps.SetupOf(o.steps[0]) == steps.SetupOf(s)
 		}
-		if b.o.Order == steps.BySetup {
-			key = ""
+		k := slices.IndexFunc(list, same)
+		if b.o.Order == steps.BySetup && (len(list) == 0 || !same(list[len(list)-1])) {
+			k = -1
+		} else if b.o.Order == steps.BySetup {
+			k = len(list) - 1
 		}
-		k, found := at[key]
-		if !found || len(runs[k]) == mostListed {
-			k, at[key] = len(runs), len(runs)
-			runs = append(runs, nil)
+		if k < 0 {
+			list, k = append(list, setting{machine: machine(s)}), len(list)
 		}
-		runs[k] = append(runs[k], s)
+		list[k].steps = append(list[k].steps, s)
 	}
-	return runs
+	if b.o.Order != steps.BySetup {
+		list = byMachine(list)
+	}
+	return list
 }
 
-// work are the steps of the job in order, without those that cut nothing.
+// byMachine puts the settings of one machine together, machines in the order in which
+// they are first used.
+func byMachine(list []setting) []setting {
+	var order []string
+	for _, s := range list {
+		if !slices.Contains(order, s.machine) {
+			order = append(order, s.machine)
+		}
+	}
+	list = slices.Clone(list)
+	slices.SortStableFunc(list, func(x, y setting) int {
+		return slices.Index(order, x.machine) - slices.Index(order, y.machine)
+	})
+	return list
+}
+
+// work are the steps of the job in order that are yet to be done and cut something.
 func (b *booklet) work() []*steps.Step {
 	var list []*steps.Step
 	for _, sheet := range b.sheets {
 		for i := range sheet.Steps {
-			if s := &sheet.Steps[i]; !s.NoCut {
+			if s := &sheet.Steps[i]; !s.NoCut && !s.Done {
 				list = append(list, s)
 			}
 		}
@@ -84,61 +89,92 @@ func machine(s *steps.Step) string {
 	return string(s.Operation)
 }
 
-// set are the settings of a run, with the steps that each serves where there are
-// several; the rough cuts follow a tape or a line.
-func (b *booklet) set(run []*steps.Step) string {
-	if steps.SetupOf(run[0]).Setting == 0 {
+// set is what a machine is set to; the rough cuts follow a tape or a line.
+func (b *booklet) set(s setting) string {
+	if steps.SetupOf(s.steps[0]).Setting == 0 {
 		return "by tape"
 	}
-	serves := map[string][]string{}
-	var order []string
-	for _, s := range run {
-		text := b.reading(s.Setting)
-		if serves[text] == nil {
-			order = append(order, text)
-		}
-		serves[text] = append(serves[text], fmt.Sprint(s.Number))
-	}
-	if len(order) == 1 {
-		return order[0]
-	}
-	for i, text := range order {
-		order[i] = text + " (" + strings.Join(serves[text], ", ") + ")"
-	}
-	return strings.Join(order, "; ")
+	return b.reading(s.steps[0].Setting)
 }
 
-// piecesOf names the pieces that a run takes in hand, each once.
-func piecesOf(run []*steps.Step) string {
+// serves names the steps of a setting and, by set-up, the pieces that they take in
+// hand, each once: there the sheets of the boards do not lie at hand in that order.
+func (b *booklet) serves(s setting) string {
+	text := stepNumbers(s.steps)
+	if b.o.Order != steps.BySetup {
+		return text
+	}
 	var names []string
-	for _, s := range run {
-		if name := steps.Chalk(s.Piece); !slices.Contains(names, name) {
+	for _, st := range s.steps {
+		if name := steps.Chalk(st.Piece); !slices.Contains(names, name) {
 			names = append(names, name)
 		}
 	}
-	return strings.Join(names, ", ")
+	return text + ": " + strings.Join(names, ", ")
 }
 
-// cautionsOf are the cautions of a run, each once, with the steps that need it
-// where those are not all.
-func cautionsOf(run []*steps.Step) string {
-	need := map[steps.Caution][]string{}
-	var order []steps.Caution
-	for _, s := range run {
-		for _, c := range s.Cautions {
-			if need[c] == nil {
-				order = append(order, c)
+// stepNumbers lists the numbers of steps, in ranges where they follow each other.
+func stepNumbers(list []*steps.Step) string {
+	var parts []string
+	for i := 0; i < len(list); {
+		j := i
+		for j+1 < len(list) && list[j+1].Number == list[j].Number+1 {
+			j++
+		}
+		parts = append(parts, numbers(list[i].Number, list[j].Number))
+		i = j + 1
+	}
+	return strings.Join(parts, ", ")
+}
+
+// cautionKey gives each caution of the settings a letter, in the order in which they
+// are first needed.
+type cautionKey []steps.Caution
+
+func keyOf(list []setting) cautionKey {
+	var key cautionKey
+	for _, s := range list {
+		for _, st := range s.steps {
+			for _, c := range st.Cautions {
+				if !slices.Contains(key, c) {
+					key = append(key, c)
+				}
 			}
-			need[c] = append(need[c], fmt.Sprint(s.Number))
 		}
 	}
-	var lines []string
-	for _, c := range order {
-		text := string(c)
-		if len(need[c]) < len(run) {
-			text = fmt.Sprintf("Step %s: %s", strings.Join(need[c], ", "), c)
-		}
-		lines = append(lines, text)
+	return key
+}
+
+// letter counts A, B, … Z, AA, …
+func (k cautionKey) letter(c steps.Caution) string { return capital(slices.Index(k, c)) }
+
+func capital(n int) string {
+	last := string(rune('A' + n%26))
+	if n < 26 {
+		return last
 	}
-	return strings.Join(lines, " ")
+	return capital(n/26-1) + last
+}
+
+// of are the letters of the cautions of a setting, with the steps that need each where
+// those are not all, or many and at least half: to take care at a few more does no harm,
+// and the sheets say it of every step.
+func (k cautionKey) of(s setting) string {
+	var list []string
+	for _, c := range k {
+		var need []*steps.Step
+		for _, st := range s.steps {
+			if slices.Contains(st.Cautions, c) {
+				need = append(need, st)
+			}
+		}
+		switch {
+		case len(need) == 0:
+		case len(need) == len(s.steps), len(need) > 3 && 2*len(need) >= len(s.steps), c == steps.CautionDust: // dust is in the air all day
+			list = append(list, k.letter(c))
+		default:
+			list = append(list, fmt.Sprintf("%s%c(%s)", k.letter(c), hold, stepNumbers(need)))
+		}
+	}
+	return strings.Join(list, ", ")
 }

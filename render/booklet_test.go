@@ -3,6 +3,7 @@ package render
 import (
 	"bytes"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -58,20 +59,24 @@ func flat(pages []Page) string {
 	return strings.Join(all, "\n")
 }
 
-// The settings name every step that cuts, once, with all its cautions.
+// The settings name every step that cuts, once, and point to all its cautions; each
+// page says in full what its letters stand for.
 func TestSettingsCarryTheirCautions(t *testing.T) {
 	for name, plan := range plans(t) {
 		for _, order := range []steps.Order{steps.ByBoard, steps.BySetup} {
+			book := newBooklet(plan, Options{Order: order})
+			list := book.settings()
+			key := keyOf(list)
 			seen := map[int]bool{}
-			for _, run := range newBooklet(plan, Options{Order: order}).setupRuns() {
-				said := cautionsOf(run)
-				for _, s := range run {
+			for _, set := range list {
+				letters := key.of(set)
+				for _, s := range set.steps {
 					if seen[s.Number] {
 						t.Errorf("%s: step %d twice", name, s.Number)
 					}
 					seen[s.Number] = true
 					for _, c := range s.Cautions {
-						if !strings.Contains(said, string(c)) {
+						if !strings.Contains(letters, key.letter(c)) {
 							t.Errorf("%s: step %d lacks %q", name, s.Number, c)
 						}
 					}
@@ -82,7 +87,44 @@ func TestSettingsCarryTheirCautions(t *testing.T) {
 					t.Errorf("%s: step %d is not listed", name, s.Number)
 				}
 			}
+			wantCautionsOnTheirPages(t, name, book, key)
 		}
+	}
+}
+
+// wantCautionsOnTheirPages looks for the text of every caution on each page that has
+// its letter beside a setting.
+func wantCautionsOnTheirPages(t *testing.T, name string, book *booklet, key cautionKey) {
+	t.Helper()
+	s := book.newSheet()
+	book.settingsTable(s)
+	for i, page := range s.pages {
+		text := strings.Join(strings.Fields(texts(page)), " ")
+		for _, l := range page.Labels {
+			for _, item := range strings.Split(l.Text, ", ") {
+				letter, _, _ := strings.Cut(item, string(hold))
+				at := slices.IndexFunc(key, func(c steps.Caution) bool { return key.letter(c) == letter })
+				if at >= 0 && !strings.Contains(text, strings.Join(strings.Fields(string(key[at])), " ")) {
+					t.Errorf("%s: page %d has the letter %s, but not %q", name, i+1, letter, key[at])
+				}
+			}
+		}
+	}
+}
+
+// With more cautions than letters, and lists of steps in ranges.
+func TestLettersAndNumbers(t *testing.T) {
+	for n, want := range map[int]string{0: "A", 25: "Z", 26: "AA", 27: "AB", 52: "BA"} {
+		if got := capital(n); got != want {
+			t.Errorf("%d is %s, want %s", n, got, want)
+		}
+	}
+	var list []*steps.Step
+	for _, n := range []int{1, 2, 3, 7, 9, 10} {
+		list = append(list, &steps.Step{Number: n})
+	}
+	if got := stepNumbers(list); got != "1–3, 7, 9–10" {
+		t.Errorf("steps %s", got)
 	}
 }
 
