@@ -31,6 +31,8 @@ func rooms() map[string][]string {
 		"layout/glueup": {"layout", "layout/steps"},
 		"solver":        {"layout", "layout/check", "solver/internal/*"},
 		"solver/buy":    {"layout", "layout/check", "solver", "solver/internal/*"},
+		// What is left of a board that was cut is for the record to say.
+		"solver/risk": {"layout", "layout/record", "solver/internal/*"},
 		// The table measures the solver as a whole, and nothing imports it.
 		"solver/internal/table": {"layout", "solver", "solver/internal/*"},
 		"render":                {"layout", "layout/steps", "layout/glueup", "layout/quote"},
