@@ -25,6 +25,13 @@ func NewProblem(shop *Shop, stock []Board, bill []Part, yard bool) (*Problem, Co
 	return p, cs
 }
 
+// CheckShop checks a shop by itself, as NewProblem does.
+func CheckShop(shop *Shop) Complaints {
+	var cs Complaints
+	checkShop(&cs, shop)
+	return cs
+}
+
 // NewStock checks a shop and a stock for which there is no bill, as NewProblem
 // does. The boards are nil when a complaint is a fault.
 func NewStock(shop *Shop, stock []Board) ([]Board, Complaints) {

@@ -1,6 +1,9 @@
 package layout
 
-import "math"
+import (
+	"fmt"
+	"math"
+)
 
 // Share is how often something came about in so many draws by chance.
 type Share struct{ Count, Of int }
@@ -11,6 +14,19 @@ func (s Share) Value() float64 {
 		return 0
 	}
 	return float64(s.Count) / float64(s.Of)
+}
+
+// Percent is the share for people, to a tenth of a percent; but it says none or all only
+// where it is that.
+func (s Share) Percent() string {
+	v := math.Round(1000*s.Value()) / 10
+	switch {
+	case s.Count < s.Of && v == 100:
+		v = 99.9
+	case s.Count > 0 && v == 0:
+		v = 0.1
+	}
+	return fmt.Sprintf("%.1f%%", v)
 }
 
 // Interval is where the true chance lies with a confidence of 95 %: the score

@@ -55,3 +55,13 @@ func coverage(n int, p float64) float64 {
 	}
 	return sum
 }
+
+func TestPercent(t *testing.T) {
+	for share, want := range map[Share]string{
+		{0, 2000}: "0.0%", {1, 2000}: "0.1%", {1, 3000}: "0.1%", {1381, 2000}: "69.1%", {2999, 3000}: "99.9%", {7, 7}: "100.0%",
+	} {
+		if got := share.Percent(); got != want {
+			t.Errorf("%v: %s, want %s", share, got, want)
+		}
+	}
+}

@@ -28,6 +28,11 @@ func everySheet(t *testing.T, check func(t *testing.T, s *Scene)) {
 			}
 		}
 	}
+	for _, paper := range []Paper{Letter, A4} {
+		for sheet, page := range chances(t, Options{Paper: paper}) {
+			t.Run(sheet, func(t *testing.T) { check(t, page.Scene) })
+		}
+	}
 	form, err := RackForm(Options{})
 	if err != nil {
 		t.Fatal(err)

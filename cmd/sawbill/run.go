@@ -36,7 +36,7 @@ func newApp(stdin io.Reader, stdout, stderr io.Writer) *cli.App {
 			planCommand(), buyCommand(), verifyCommand(), drawCommand(),
 			cutCommand(), foundCommand(), spoiledCommand(), measuredCommand(), moreCommand(),
 			historyCommand(), backCommand(), restockCommand(), quoteCommand(),
-			rackCommand(), glueupCommand(), sampleCommand(), completionCommand(), manCommand(), helpCommand(),
+			rackCommand(), riskCommand(), glueupCommand(), sampleCommand(), completionCommand(), manCommand(), helpCommand(),
 		},
 		Action:         noCommand,
 		OnUsageError:   usageFault,
