@@ -27,8 +27,13 @@ func newAxis(s *layout.Shop, size layout.Length, most int) axis {
 	if s.Units == layout.Millimetres {
 		g.unit = layout.Millimetre / 2
 	}
+	return g.within(size, most)
+}
+
+// within doubles the unit until at most most positions lie on size.
+func (g axis) within(size layout.Length, most int) axis {
 	for size/g.unit > layout.Length(most) {
-		g.unit *= 2
+		g = axis{unit: 2 * g.unit}
 	}
 	return g
 }

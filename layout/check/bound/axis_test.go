@@ -61,3 +61,15 @@ func TestDownIsSuperadditive(t *testing.T) {
 		}
 	})
 }
+
+// An axis is doubled until no more positions lie on a size than may; then a position
+// stands for more than one place, even where it stood for one before.
+func TestWithinDoublesTheUnit(t *testing.T) {
+	g := axis{unit: layout.Inch / 8, sole: true}
+	if same := g.within(50*layout.Inch, 400); same != g {
+		t.Errorf("400 positions are made %v", same)
+	}
+	if got, want := g.within(51*layout.Inch, 400), (axis{unit: layout.Inch / 4}); got != want {
+		t.Errorf("408 positions are made %v, want %v", got, want)
+	}
+}

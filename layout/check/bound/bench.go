@@ -11,6 +11,8 @@ type bench struct {
 	stacks map[stackAt]*stack
 	strips map[stripAt]*strip
 	blanks map[blankAt]value
+	rulers map[rulerAt]*ruler
+	ruled  int // values in them
 }
 
 // How many stacks and strips are remembered at a time: some hundred megabytes
@@ -30,7 +32,7 @@ func newBench(w *wood, fine int, stop func() bool) *bench {
 func emptyBench(w *wood, fine int, stop func() bool) *bench {
 	return &bench{
 		wood: w, stop: stop, fine: fine,
-		stacks: map[stackAt]*stack{}, strips: map[stripAt]*strip{}, blanks: map[blankAt]value{},
+		stacks: map[stackAt]*stack{}, strips: map[stripAt]*strip{}, blanks: map[blankAt]value{}, rulers: map[rulerAt]*ruler{},
 	}
 }
 

@@ -4,10 +4,10 @@ import "sawbill/layout"
 
 // ceiling is the upper bound of one board as far as it has been worked out.
 type ceiling struct {
-	coarse, fine *wood
-	wood         *wood // that the chain is of
-	chain        *chain
-	most         value
+	rough, coarse, fine *wood
+	wood                *wood // that the chain is of
+	chain               *chain
+	most                value
 }
 
 // level is how finely a board is looked at: on which of its grids, and the most
@@ -17,12 +17,14 @@ type level struct {
 	along, across int
 }
 
-// levels runs from coarse cells to single positions, on the coarse grid and then
-// on the fine one.
+// levels runs from coarse cells to single positions, on a rough grid, on the coarse
+// one and then on the fine one.
 func levels() []level {
+	rough := func(c *ceiling) *wood { return c.rough }
 	coarse := func(c *ceiling) *wood { return c.coarse }
 	fine := func(c *ceiling) *wood { return c.fine }
 	return []level{
+		{rough, 8, 4}, {rough, 4, 2}, {rough, 2, 2}, {rough, 2, 1},
 		{coarse, 32, 8}, {coarse, 16, 4}, {coarse, 8, 2}, {coarse, 4, 1}, {coarse, 2, 1}, {coarse, 1, 1},
 		{fine, 16, 4}, {fine, 8, 2}, {fine, 4, 1}, {fine, 2, 1}, {fine, 1, 1},
 	}
@@ -38,8 +40,14 @@ func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Mon
 	if c.fine, err = newWood(p, b, fine, prices); err != nil {
 		return nil, err
 	}
+	if c.rough, err = newWood(p, b, coarse.rough(b), prices); err != nil {
+		c.rough = c.coarse // parts are too small for it
+	}
 	if most, ok := c.fine.stick(); ok {
 		c.most = most
+	}
+	if len(c.fine.classes) == 0 {
+		c.most = min(c.most, c.fine.worth.whole(p.Shop, b))
 	}
 	return c, nil
 }

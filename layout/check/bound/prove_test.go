@@ -162,3 +162,18 @@ func TestProveFails(t *testing.T) {
 		}
 	}
 }
+
+// A board of which no part has a price is worth no more than the credit for its wood,
+// 60 of 100, however large its offcuts are taken on a grid; so no look is taken at it.
+func TestOffcutsAreWorthNoMoreThanTheWood(t *testing.T) {
+	p := &slatPlan(0, 0, 0).Problem
+	p.Shop.OffcutCredit = layout.CreditUnity * 6 / 10
+	p.Stock[0].Cost, p.Stock[0].TipWidth = 100*layout.Unity, 90*mm
+	c, err := newCeiling(p, &p.Stock[0], nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if want := 60*value(layout.Unity)*cash + 1; c.most != want {
+		t.Errorf("at most %d, want %d", c.most, want)
+	}
+}

@@ -147,6 +147,14 @@ func (s *strip) bandAt(i int) int {
 	return 0
 }
 
+// home is the bench that the strip is of: one that meets nothing is a cleared board's.
+func (s *strip) home(b *bench) *bench {
+	if s.meets == 0 && !s.slants {
+		return b.plain
+	}
+	return b
+}
+
 // upTo is what the strip is worth in a blank.
 func (b *bench) upTo(s *strip, at blankAt) value {
 	end := b.endOf(at.e)
@@ -164,8 +172,8 @@ func (b *bench) upTo(s *strip, at blankAt) value {
 	x := end - b.end - b.x.at(shift)
 	least := b.x.down(x-b.shop.MinOffcutLength) - s.first
 	if least = min(least, i); least >= 0 {
-		band := s.bandOf(b, min(x, b.x.at(s.first+i)-b.crosscut))
-		best = max(best, s.offcutTo(b, least, band, func(m *measure) value { return b.below(s, m, x) + 1 }))
+		band := b.bandOf(rulerAt{s.at.j, s.height, s.slants}, s.measures, min(x, b.x.at(s.first+i)-b.crosscut))
+		best = max(best, s.offcutTo(b, least, band, func(m *measure) value { return s.home(b).below(s.at.j, m, x) + 1 }))
 	}
 	return best
 }

@@ -83,6 +83,17 @@ func anchorsOf(s *layout.Shop, b *layout.Board) [2][]layout.Length {
 	return [2][]layout.Length{along, across}
 }
 
+// The most positions of the grid for a first look at a board.
+const (
+	roughAlong  = 400
+	roughAcross = 100
+)
+
+// rough is grids for a first look at a board.
+func (g grids) rough(b *layout.Board) grids {
+	return grids{g.x.within(b.Length, roughAlong), g.y.within(b.FullWidth(), roughAcross)}
+}
+
 // newWood makes a board ready for prices. It fails where the grid is too coarse
 // or the amounts are too large to reckon with.
 func newWood(p *layout.Problem, b *layout.Board, g grids, prices map[string]layout.Money) (*wood, error) {

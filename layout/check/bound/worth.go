@@ -33,6 +33,14 @@ func newWorth(s *layout.Shop, b *layout.Board) (worth, error) {
 	return worth{num.Uint64()}, nil
 }
 
+// whole is what all the wood of a board is worth as offcuts, and so the most that they
+// can be worth together: credit * cost.
+func (m worth) whole(s *layout.Shop, b *layout.Board) value {
+	all := big.NewInt(int64(b.Cost))
+	all.Mul(all, big.NewInt(int64(s.OffcutCredit)*int64(cash)))
+	return value(all.Div(all, big.NewInt(int64(layout.CreditUnity))).Int64()) + 1
+}
+
 // of is the value of an area, rounded down. The worth of what lies between two
 // places is at most the difference of the values below them, and 1.
 func (m worth) of(area int64) value {
