@@ -71,3 +71,28 @@ func TestMatchCostsMore(t *testing.T) {
 		}
 	}
 }
+
+// TestMatchIsProvenBySets has two slats that match and two boards, each far longer
+// than the slats: by prices a board is paid for in part, but one is cut and paid for whole.
+func TestMatchIsProvenBySets(t *testing.T) {
+	const mm = layout.Millimetre
+	shop := layout.DefaultShop(layout.Millimetres)
+	shop.OffcutCredit = 0
+	p := &layout.Problem{Shop: shop, Bill: []layout.Part{{
+		Name: "slat", Species: []string{"ash"}, Thickness: 20 * mm, Width: 80 * mm, Length: 500 * mm, Quantity: 2, Grade: layout.Clear, Match: "pair",
+	}}}
+	for i, cost := range []layout.Money{20, 13} {
+		mark := string(rune('A' + i))
+		p.Stock = append(p.Stock, layout.Board{
+			Mark: mark, Base: mark, Species: "ash", Thickness: 20 * mm, Length: 2400 * mm,
+			Width: 80 * mm, TipWidth: 80 * mm, Cost: cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
+		})
+	}
+	plan, _, err := Solve(context.Background(), p, Options{Rounds: 20, Workers: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if b := plan.Totals.Bound; b == nil || *b != 13*layout.Unity {
+		t.Errorf("a plan costs %v, proven are %v; want 13", plan.Totals.Cost, b)
+	}
+}

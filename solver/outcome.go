@@ -107,6 +107,7 @@ func (s *search) beginProof() {
 	s.unmatched.best = s.best
 	s.unmatched.settle(s.best)
 	s.proof = s.unmatched.newProof()
+	s.unmatched.proof, s.sets = s.proof, s.unmatched.newSets()
 }
 
 // stepProof takes the proof further; it reports whether it has come to the end of
@@ -128,8 +129,8 @@ func (s *search) stepProof() bool {
 // fewBound is what is proven of a job of few boards by going through their sets,
 // or through all plans.
 func (s *search) fewBound() (layout.Money, bool) {
-	if s.unmatched != nil {
-		return 0, false
+	if s.unmatched != nil { // s went through plans with the words on boards that it chose
+		return s.sets.bound()
 	}
 	exact, ok := s.exactBound()
 	if least, some := s.sets.bound(); some && (!ok || least > exact) {
