@@ -46,14 +46,19 @@ func change(c *cli.Context, tell func(*record.Draft) error) error {
 }
 
 // inTurn plans problems one after another within the time for all: each gets half of
-// what is left, and ends early when its plan is proven to be within a hundredth.
+// what is left, the last one all, and ends early when its plan is proven to be within a
+// hundredth.
 func (l limits) inTurn(c *cli.Context) record.Solve {
 	end := time.Now().Add(l.time)
 	l.within = 1
-	return func(p *layout.Problem) (*layout.Plan, error) {
-		next := l
-		if l.time > 0 {
-			next.time = max(leastTime, time.Until(end)/2)
+	return func(p *layout.Problem, last bool) (*layout.Plan, error) {
+		next, left := l, time.Until(end)
+		switch {
+		case l.time == 0:
+		case last:
+			next.time = max(leastTime, left)
+		default:
+			next.time = max(leastTime, left/2)
 		}
 		plan, _, err := next.solve(c, p)
 		return plan, err

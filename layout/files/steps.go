@@ -3,6 +3,7 @@ package files
 import (
 	"encoding/csv"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,14 +21,24 @@ func stepColumns() []string {
 
 // WriteSteps writes the steps of a job as a table, in their order. Lengths are
 // written as the shop writes them, exactly: where no fraction is exact the nearest
-// one stands before the exact length in brackets. Errors are those of w.
+// one stands before the exact length in brackets. Where some are done a last column
+// says which. Errors are those of w.
 func WriteSteps(w io.Writer, shop *layout.Shop, list []*steps.Step) error {
 	out := csv.NewWriter(w)
-	if err := out.Write(stepColumns()); err != nil {
+	begun := slices.ContainsFunc(list, func(s *steps.Step) bool { return s.Done })
+	head := stepColumns()
+	if begun {
+		head = append(head, "done")
+	}
+	if err := out.Write(head); err != nil {
 		return err
 	}
 	for _, s := range list {
-		if err := out.Write(stepRow(shop, s)); err != nil {
+		row := stepRow(shop, s)
+		if begun {
+			row = append(row, nonZero(s.Done, "yes"))
+		}
+		if err := out.Write(row); err != nil {
 			return err
 		}
 	}

@@ -1,18 +1,20 @@
 package record
 
 import (
+	"cmp"
 	"slices"
 
 	"sawbill/layout"
 )
 
-// Solve plans a problem; it may be called several times for one revision.
-type Solve func(*layout.Problem) (*layout.Plan, error)
+// Solve plans a problem; it may be called several times for one revision. Whoever has
+// a time for all must keep some for later calls, but not at the last.
+type Solve func(p *layout.Problem, last bool) (*layout.Plan, error)
 
 // Complete makes a plan of the draft: what is cut and what is untouched stays, what
 // is missing is planned out of boards that are free. Then boards are planned again, if
-// that leaves less missing: boards that nobody has touched, first those that could give
-// a part that is missing, then all; and what is left of boards that are being cut and
+// that leaves less missing: boards that nobody has touched, as few as will do of those
+// that could give a part that is missing, then all; and what is left of boards that are being cut and
 // have lost pieces. A board that nobody has touched and that has lost pieces is also
 // planned again where that costs less. So whatever the former plan made and nothing that
 // was told forbids is made by the next one, however little solve finds. The plan's
@@ -24,7 +26,7 @@ func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, way := range []way{d.hurtAnew, d.helpersAnew, d.allAnew, d.brokenUp} {
+	for _, way := range []way{d.hurtAnew, d.helpersAnew(0, 1), d.helpersAnew(1, 3), d.helpersAnew(3, len(d.trees)), d.allAnew, d.brokenUp} {
 		next, better := way(best)
 		if next == nil {
 			continue
@@ -70,14 +72,32 @@ func (d *Draft) hurtAnew(*Draft) (*Draft, func(a, b layout.Score) bool) {
 	return d.freed(func(b *layout.Board) bool { return d.hurt[b.Mark] }), cheaper
 }
 
-// helpersAnew frees the boards that could give something that the best plan so far
-// leaves missing.
-func (d *Draft) helpersAnew(best *Draft) (*Draft, func(a, b layout.Score) bool) {
-	plan := best.assembled()
-	return d.freed(func(b *layout.Board) bool {
-		return slices.ContainsFunc(plan.Missing, func(m layout.Missing) bool { return couldGive(&plan.Problem, m.Part, b) })
-	}), lessMissing
+// helpersAnew frees boards that could give something that the best plan so far leaves
+// missing, more than few of them and at most so many: those with the most wood that is
+// no part.
+func (d *Draft) helpersAnew(few, most int) way {
+	return func(best *Draft) (*Draft, func(a, b layout.Score) bool) {
+		plan := best.assembled()
+		var helpers []layout.BoardPlan
+		for _, b := range d.assembled().Boards {
+			if wood := d.board(b.Board); !d.started(b.Board) && slices.ContainsFunc(plan.Missing, func(m layout.Missing) bool {
+				return couldGive(&plan.Problem, m.Part, wood)
+			}) {
+				helpers = append(helpers, b)
+			}
+		}
+		if len(helpers) <= few {
+			return nil, nil
+		}
+		slices.SortStableFunc(helpers, func(a, b layout.BoardPlan) int { return cmp.Compare(spareWood(b), spareWood(a)) })
+		helpers = helpers[:min(most, len(helpers))]
+		return d.freed(func(b *layout.Board) bool {
+			return slices.ContainsFunc(helpers, func(h layout.BoardPlan) bool { return h.Board == b.Mark })
+		}), lessMissing
+	}
 }
+
+func spareWood(b layout.BoardPlan) float64 { return b.Account.Scrap + b.Account.Offcuts }
 
 func (d *Draft) allAnew(best *Draft) (*Draft, func(a, b layout.Score) bool) {
 	if len(best.assembled().Missing) == 0 {
@@ -161,20 +181,22 @@ func (c *completion) prove(best *Draft, plan *layout.Plan) error {
 	if base == nil {
 		base = best
 	}
+	fixed := base.assembled()
+	best.carry(plan, fixed)
 	for _, a := range c.proofs {
 		if a.draft.fixesAs(base) {
-			a.proof.state(plan, base.assembled())
+			a.proof.state(plan, fixed)
 			return nil
 		}
 	}
 	q := proof{rest: base.rest(nil)}
 	if !q.rest.empty() {
 		var err error
-		if q.plan, err = c.solve(q.rest.problem); err != nil {
+		if q.plan, err = c.solve(q.rest.problem, true); err != nil {
 			return err
 		}
 	}
-	q.state(plan, base.assembled())
+	q.state(plan, fixed)
 	return nil
 }
 

@@ -37,7 +37,7 @@ func complete(t *testing.T, d *record.Draft, err error) *layout.Plan {
 	if err != nil {
 		t.Fatal(err)
 	}
-	plan, err := d.Complete(plainly)
+	plan, err := d.Complete(always(plainly))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -135,7 +135,7 @@ func TestNothingIsMissedForLackOfTime(t *testing.T) {
 			if err := c.tell(d); err != nil {
 				t.Fatal(err)
 			}
-			plan, err := d.Complete(idle)
+			plan, err := d.Complete(always(idle))
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -192,7 +192,7 @@ func TestASpoiledStripIsMadeAgainForItsCopy(t *testing.T) {
 	if err := d.Measured("A2", record.Sizes{Width: in / 2}); err != nil {
 		t.Fatal(err)
 	}
-	if plan, err = d.Complete(plainly); err != nil || len(plan.Waiting()) != 2 || len(plan.Missing) != 1 {
+	if plan, err = d.Complete(always(plainly)); err != nil || len(plan.Waiting()) != 2 || len(plan.Missing) != 1 {
 		t.Errorf("%v wait, missing %v (%v)", plan.Waiting(), plan.Missing, err)
 	}
 	if faults := check.Plan(plan); len(faults) > 0 {

@@ -16,7 +16,7 @@ func (c *completion) planned(d *Draft, r *rest) (*Draft, error) {
 		next.withoutWaiting()
 		return next, nil
 	}
-	plan, err := c.solve(r.problem)
+	plan, err := c.solve(r.problem, false)
 	if err != nil {
 		return nil, err
 	}

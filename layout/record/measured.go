@@ -105,6 +105,7 @@ func (d *Draft) refit(at place, sizes Sizes) {
 			fits++
 		default:
 			*leaf = layout.Node{Rect: leaf.Rect}
+			d.hurt[at.board.Mark] = true
 		}
 	}
 	if fits == 0 {

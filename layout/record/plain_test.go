@@ -1,6 +1,14 @@
 package record_test
 
-import "sawbill/layout"
+import (
+	"sawbill/layout"
+	"sawbill/layout/record"
+)
+
+// always plans every problem alike.
+func always(solve func(*layout.Problem) (*layout.Plan, error)) record.Solve {
+	return func(p *layout.Problem, _ bool) (*layout.Plan, error) { return solve(p) }
+}
 
 // plainly plans a problem in one blank a board, without any thought of cost: part
 // after part a strip, in the strip piece after piece past the defects, and whatever

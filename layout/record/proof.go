@@ -24,27 +24,86 @@ type proof struct {
 // prices beyond their own cost. The last is what the proof of the rest leaves of the
 // worth of what it makes itself.
 func (q proof) state(plan, fixed *layout.Plan) {
-	t := &plan.Totals
-	t.Prices, t.StripPrices = q.prices()
+	parts, strips := q.prices()
 	var profits layout.Money
 	if q.priced() {
 		profits = worth(q.plan, nil, q.plan.Totals.Prices, q.plan.Totals.StripPrices) - *q.plan.Totals.PriceBound
 	}
-	gain := worth(plan, fixed, t.Prices, t.StripPrices) - profits
+	improve(plan, fixed, parts, strips, profits)
+	t := &plan.Totals
+	if q.plan == nil || q.plan.Totals.Bound == nil || !q.sameMade(plan, fixed) {
+		return
+	}
+	if more := fixed.Totals.Cost + *q.plan.Totals.Bound; t.Bound != nil && *t.Bound < more && more <= t.Cost {
+		t.Bound = &more
+	}
+}
+
+// improve states what prices prove, with the profits that boards can bring at them, if
+// that is more than the plan states already. A bound above the cost would be a fault of
+// ours, and no news.
+func improve(plan, fixed *layout.Plan, parts map[string]layout.Money, strips map[string]map[int]layout.Money, profits layout.Money) {
+	t := &plan.Totals
+	gain := worth(plan, fixed, parts, strips) - profits
 	if gain < 0 { // at no prices at all nothing costs less than nothing
-		t.Prices, t.StripPrices, gain = map[string]layout.Money{}, nil, 0
+		parts, strips, gain = map[string]layout.Money{}, nil, 0
 	}
 	priced := fixed.Totals.Cost + gain
-	if priced > t.Cost {
-		return // a bound above the cost would be a fault of ours, and no news
+	if priced > t.Cost || t.PriceBound != nil && priced <= *t.PriceBound {
+		return
 	}
 	bound := priced
-	if q.plan != nil && q.plan.Totals.Bound != nil && q.sameMade(plan, fixed) {
-		if more := fixed.Totals.Cost + *q.plan.Totals.Bound; more <= t.Cost {
-			bound = max(bound, more)
+	t.Prices, t.StripPrices, t.PriceBound, t.Bound = parts, strips, &priced, &bound
+}
+
+// carry states what the prices of the former plan prove of the next one. They do, with
+// no more profits than then, where all boards that are free now were free then, and are
+// at best what they were.
+func (d *Draft) carry(plan, fixed *layout.Plan) {
+	then := Open(d.former)
+	if anew := then.freed(func(*layout.Board) bool { return true }); anew != nil {
+		then = anew
+	}
+	t := d.former.Totals
+	if t.PriceBound == nil || !d.noneBetter(then) {
+		return
+	}
+	was := then.assembled()
+	profits := worth(d.former, was, t.Prices, t.StripPrices) - (*t.PriceBound - was.Totals.Cost)
+	parts, strips := map[string]layout.Money{}, map[string]map[int]layout.Money{}
+	for _, p := range plan.Problem.Bill {
+		if price, has := t.Prices[p.Name]; has {
+			parts[p.Name] = price
+		}
+		if prices, has := t.StripPrices[p.Name]; has {
+			strips[p.Name] = prices
 		}
 	}
-	t.PriceBound, t.Bound = &priced, &bound
+	improve(plan, fixed, parts, strips, profits)
+}
+
+// noneBetter reports whether each board that is free in a draft was free in an earlier
+// one and had no defect that it has not now.
+func (d *Draft) noneBetter(then *Draft) bool {
+	for i := range d.stock {
+		now, was := d.stock[i], then.board(d.stock[i].Mark)
+		if d.started(now.Mark) {
+			continue
+		}
+		if was == nil || then.started(now.Mark) {
+			return false
+		}
+		for _, defect := range was.Defects {
+			if !slices.Contains(now.Defects, defect) {
+				return false
+			}
+		}
+		now.Defects = was.Defects
+		if !sameBoard(&now, was) {
+			return false
+		}
+	}
+	return true
 }
 
 func (q proof) priced() bool { return q.plan != nil && q.plan.Totals.PriceBound != nil }

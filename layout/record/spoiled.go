@@ -56,6 +56,7 @@ func (d *Draft) scrapPiece(mark string, root *layout.Node, id string) {
 	root.Walk(func(n *layout.Node) {
 		if n.Part != "" && slices.Contains(n.PieceIDs(), id) {
 			*n = layout.Node{Rect: n.Rect}
+			d.hurt[mark] = true
 		}
 	})
 	d.tidy(root)

@@ -32,7 +32,7 @@ func TestSawyerCutsFromTheStepFileOfARevision(t *testing.T) {
 		for range rapid.IntRange(1, 4).Draw(t, "changes") {
 			happen(t, d, ids)
 		}
-		next, err := d.Complete(func(p *layout.Problem) (*layout.Plan, error) { return layout.Assemble(p, nil), nil })
+		next, err := d.Complete(func(p *layout.Problem, _ bool) (*layout.Plan, error) { return layout.Assemble(p, nil), nil })
 		if err != nil {
 			t.Fatal(err)
 		}
