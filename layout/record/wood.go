@@ -17,10 +17,10 @@ import (
 func Wood(shop *layout.Shop, b *layout.Board, lying steps.Lying) layout.Board {
 	r := lying.Wood
 	width := func(x layout.Length) layout.Length {
-		if far := b.Far(x); far < r.Y2 {
-			return readable(shop, far-r.Y1) // along a taper no rule shows the exact width
+		if b.Width == b.TipWidth {
+			return min(b.Far(x), r.Y2) - r.Y1
 		}
-		return r.Width()
+		return readable(shop, min(b.Far(x), r.Y2)-r.Y1) // along a taper no rule shows the exact width
 	}
 	row := layout.Board{
 		Mark: lying.Name, Base: lying.Name, Species: b.Species, Thickness: lying.Thickness,
