@@ -1,20 +1,13 @@
 package main
 
 import (
-	"errors"
-	"fmt"
-	"io"
-	"math"
 	"slices"
-	"strings"
 	"time"
 
 	"github.com/urfave/cli/v2"
 
 	"sawbill/layout"
 	"sawbill/layout/files"
-	"sawbill/layout/steps"
-	"sawbill/solver"
 	"sawbill/solver/buy"
 )
 
@@ -77,135 +70,6 @@ func loadBuying(c *cli.Context) (problem *layout.Problem, known bool, err error)
 		return nil, false, err
 	}
 	problem = job.Problem
-	read := len(job.Stock.Boards)
-	known = len(problem.Stock) == read
-	problem.Stock = problem.Stock[:read]
-	return problem, known, nil
-}
-
-func buyBoards(c *cli.Context, out io.Writer, l limits, p *layout.Problem) error {
-	ctx, end := l.begin(c)
-	defer end()
-	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
-	defer bar.done()
-	o := buy.Options{Solve: solver.Options{Seed: l.seed, Rounds: l.rounds, Observer: bar.observer()}, Share: shareOfTime}
-	if l.time > 0 {
-		o.Trials = math.MaxInt // time bounds them
-	}
-	answer, err := buy.Decide(ctx, p, o)
-	if err != nil {
-		return err
-	}
-	list := files.Buying{
-		Shop: p.Shop, Boards: answer.Boards, Paid: answer.Paid, Bound: answer.Bound, Proof: buyingProof(answer), Missing: answer.Plan.Missing,
-	}
-	if path := c.Path("out"); path != "" {
-		if err := replace(path, func(w io.Writer) error { return files.WriteBuyingTable(w, list) }); err != nil {
-			return err
-		}
-	}
-	printBuying(c.App.Writer, list)
-	if out != nil {
-		if err := files.WriteBuying(out, list); err != nil {
-			return err
-		}
-	}
-	return notBought(answer.Plan)
-}
-
-// buyingProof says what is proven of what is paid.
-func buyingProof(a *buy.Answer) string {
-	which := "that complete the bill"
-	if len(a.Plan.Missing) > 0 {
-		which = "that leave the same parts missing"
-	}
-	switch {
-	case a.Paid == 0 && len(a.Plan.Missing) == 0:
-		return "the rack completes the bill"
-	case a.Bound == nil:
-		return "nothing is proven yet of how much less other boards could cost"
-	case *a.Bound == a.Paid:
-		return "proven: no boards of the yard " + which + " cost less"
-	}
-	return "no boards of the yard " + which + " can cost less than " + steps.Bound(layout.Totals{Cost: a.Paid, Bound: a.Bound})
-}
-
-// notBought is an error where not even the whole yard completes the bill, as far as is
-// known.
-func notBought(plan *layout.Plan) error {
-	if len(plan.Missing) == 0 {
-		return nil
-	}
-	short := &failure{class: partsShort, err: fmt.Errorf("%s missing, whatever is bought at the yard", missingOfWanted(plan))}
-	return short.withHint("give it longer with --time, or look for other boards; without any of the yard in the stock sawbill buy says how much to ask for")
-}
-
-// pilesOfEach is how many piles of each wood are planned.
-const pilesOfEach = 20
-
-var errNoPile = errors.New("there was no time to plan a single pile of boards")
-
-func askForWood(c *cli.Context, out io.Writer, l limits, p *layout.Problem) error {
-	tellUnknownWoods(c.App.ErrWriter, p)
-	ctx, end := l.begin(c)
-	defer end()
-	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
-	defer bar.done()
-	advice, err := buy.Ask(ctx, p, buy.AskOptions{
-		Solve: solver.Options{Seed: l.seed, Rounds: l.rounds, Observer: bar.observer()}, Share: shareOfTime, Piles: pilesOfEach,
-	})
-	if err != nil {
-		return err
-	}
-	list := asking(p, advice)
-	if path := c.Path("out"); path != "" {
-		if err := replace(path, func(w io.Writer) error { return files.WriteAskingTable(w, list) }); err != nil {
-			return err
-		}
-	}
-	printAsking(c.App.Writer, list)
-	if out != nil {
-		if err := files.WriteAsking(out, list); err != nil {
-			return err
-		}
-	}
-	switch {
-	case slices.ContainsFunc(advice.Woods, func(w buy.Wanted) bool { return w.Piles == 0 }):
-		return (&failure{class: partsShort, err: errNoPile}).withHint("give it longer with --time")
-	case len(advice.Not) > 0:
-		return &failure{class: partsShort, err: fmt.Errorf("%s of part that no bought board helps", count(len(advice.Not), "kind"))}
-	}
-	return nil
-}
-
-// tellUnknownWoods warns of species that neither the stock nor the shop names, for
-// they may be misspelt.
-func tellUnknownWoods(w io.Writer, p *layout.Problem) {
-	var known, told []string
-	for species := range p.Shop.Price {
-		known = append(known, species)
-	}
-	slices.Sort(known)
-	for _, b := range p.Stock {
-		known = append(known, b.Species)
-	}
-	if len(known) == 0 {
-		return
-	}
-	same := func(s string) func(string) bool {
-		return func(t string) bool { return layout.SameSpecies(s, t) }
-	}
-	for _, part := range p.Bill {
-		for _, species := range part.Species {
-			if slices.ContainsFunc(known, same(species)) || slices.ContainsFunc(told, same(species)) {
-				continue
-			}
-			told = append(told, species)
-			line := fmt.Sprintf("warning: part %q: neither the stock nor the shop's prices name %s", part.Name, strings.TrimSpace(species))
-			if near := layout.Nearest(species, known); near != "" {
-				line += fmt.Sprintf(" (did you mean %q?)", near)
-			}
-			fmt.Fprintln(w, line)
-		}
-	}
+	problem.Stock = problem.Stock[:len(job.Stock.Boards)] // without what might be ordered
+	return problem, slices.ContainsFunc(problem.Stock, atYard), nil
 }

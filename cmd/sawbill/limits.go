@@ -42,17 +42,28 @@ func limitsOf(c *cli.Context) (limits, error) {
 // solve thinks until the limits are reached or the user has seen enough. It
 // gives the best plan and why it stopped.
 func (l limits) solve(c *cli.Context, p *layout.Problem) (plan *layout.Plan, stopped string, err error) {
-	ctx, end := l.begin(c)
-	defer end()
-	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
-	defer bar.done()
-	plan, status, err := solver.Solve(ctx, p, solver.Options{
-		Seed: l.seed, Rounds: l.rounds, Within: l.within.share(), Observer: bar.observer(),
+	var status solver.Status
+	var ended error
+	err = l.think(c, func(ctx context.Context, o solver.Options) (err error) {
+		o.Within = l.within.share()
+		plan, status, err = solver.Solve(ctx, p, o)
+		ended = ctx.Err()
+		return err
 	})
 	if err != nil {
 		return nil, "", err
 	}
-	return plan, l.stopped(status, ctx.Err(), plan), nil
+	return plan, l.stopped(status, ended, plan), nil
+}
+
+// think calls do with a context that ends with the time, or when the user has seen
+// enough, and with options by which a solve shows its progress.
+func (l limits) think(c *cli.Context, do func(context.Context, solver.Options) error) error {
+	ctx, end := l.begin(c)
+	defer end()
+	bar := newProgress(c.App.ErrWriter, l.rounds, l.time)
+	defer bar.done()
+	return do(ctx, solver.Options{Seed: l.seed, Rounds: l.rounds, Observer: bar.observer()})
 }
 
 // begin is a context that ends with the time, or when the user has seen enough. end is

@@ -2,6 +2,7 @@ package buy
 
 import (
 	"context"
+	"runtime"
 	"slices"
 	"sync"
 
@@ -134,11 +135,15 @@ func (a *Advice) planPiles(ctx context.Context, orders []*order, o AskOptions) e
 	return nil
 }
 
-// side does n things, some side by side.
+// side does n things, some side by side: with 0 workers as many as there are
+// processors.
 func side(n, workers int, do func(i int)) {
+	if workers == 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
 	next := make(chan int)
 	var wg sync.WaitGroup
-	for range max(1, workers) {
+	for range workers {
 		wg.Go(func() {
 			for i := range next {
 				do(i)

@@ -110,6 +110,30 @@ func TestWantedAnew(t *testing.T) {
 	}
 }
 
+// Parts that match are bought as one wood: thick enough for the thickest, of a species
+// that all of them may be made of, though another is cheaper.
+func TestWoodForParts(t *testing.T) {
+	s := layout.DefaultShop(layout.Inches)
+	s.Price = map[string]layout.Money{"elm": 8, "ash": 5, "oak": 9}
+	u := UsualBoards(layout.Inches)
+	thin, thick := part("thin", in/2, in, 20*in, 1), part("thick", in, in, 20*in, 1)
+	thin.Species, thick.Species = []string{"oak", "elm", "ash"}, []string{"oak", "elm"}
+	bill := []layout.Part{thin, thick}
+	if got := u.woodFor(s, &thin, bill); got != (wood{"ash", in}) {
+		t.Errorf("by itself: %v", got)
+	}
+	bill[0].Match, bill[1].Match = "pair", "pair"
+	for i := range bill {
+		if got := u.woodFor(s, &bill[i], bill); got != (wood{"elm", 5 * in / 4}) {
+			t.Errorf("%s, matching: %v", bill[i].Name, got)
+		}
+	}
+	s.Price = nil
+	if got := u.woodFor(s, &thin, bill[:0]); got != (wood{"oak", in}) {
+		t.Errorf("without prices: %v", got)
+	}
+}
+
 // A board of the least size is planned to give a part, and one a step smaller to give
 // none. Bevelled parts, and shops that mix inches and millimetres, may want a step more,
 // for there planning tries few positions.

@@ -17,7 +17,7 @@ import (
 // be shown is put aside: from then on sets still come in the order of their price, but
 // nothing more is proven.
 func (d *decision) fromBelow(ctx context.Context) error {
-	if len(d.best.Missing) > 0 {
+	if !d.whole() {
 		return nil
 	}
 	q := solver.NewRequirements(ctx, withYard(d.asked), d.o.Solve)
@@ -46,14 +46,6 @@ func (d *decision) fromBelow(ctx context.Context) error {
 		}
 	}
 	return nil
-}
-
-// raise takes a proof that no set costs less, up to what the best one costs.
-func (d *decision) raise(least layout.Money) {
-	least = min(least, d.best.Totals.Cost)
-	if b := d.boundOfBest(); b == nil || *b < least {
-		d.bound, d.boundFor = &least, d.best.Missing
-	}
 }
 
 const (

@@ -10,8 +10,9 @@ import (
 func (a *Advice) orders() []*order {
 	var orders []*order
 	p := &a.Rack.Problem
-	for _, part := range wantedAnew(a.Rack) {
-		w := wood{speciesFor(p.Shop, &part), a.Usual.thickness(p.Shop, &part)}
+	bill := wantedAnew(a.Rack)
+	for _, part := range bill {
+		w := a.Usual.woodFor(p.Shop, &part, bill)
 		if why := a.whyNot(&part, w); why != "" {
 			a.Not = append(a.Not, layout.Missing{Part: part.Name, Quantity: part.Quantity, Why: why})
 			continue
@@ -34,6 +35,8 @@ func (a *Advice) whyNot(part *layout.Part, w wood) string {
 	switch {
 	case len(part.From) > 0:
 		return "it may come from the boards alone that its row names"
+	case w.species == "":
+		return "no one species will do for all that match it"
 	case w.thickness == 0:
 		return "no board of a usual thickness is thick enough"
 	}

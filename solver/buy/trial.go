@@ -30,7 +30,7 @@ func (d *decision) enough(ctx context.Context, marks []string) (bool, error) {
 		found.Improved(0, plan)
 	}
 	if found.plan == nil {
-		d.failed[key(marks)] = true
+		d.failed[d.key(marks)] = true
 		d.take(plan)
 		return false, nil
 	}
@@ -45,8 +45,14 @@ func missing(plan *layout.Plan) layout.Score {
 	return s
 }
 
-func key(marks []string) string {
-	return strings.Join(slices.Sorted(slices.Values(marks)), "\x00")
+// key names a set of boards; boards of one row of the stock are alike.
+func (d *decision) key(marks []string) string {
+	var rows []string
+	for _, mark := range marks {
+		rows = append(rows, cmp.Or(d.asked.Board(mark).Base, mark))
+	}
+	slices.Sort(rows)
+	return strings.Join(rows, "\x00")
 }
 
 // firstAsGood ends a solve with the first plan that leaves no more missing than
@@ -128,10 +134,10 @@ func (d *decision) price(marks []string) layout.Money {
 // hopeless reports whether a set need not be tried: it is known to be too small, or
 // proven to be.
 func (d *decision) hopeless(marks []string) bool {
-	if b := d.boundOfBest(); d.failed[key(marks)] || b != nil && d.price(marks) < *b {
+	if b := d.boundOfBest(); d.failed[d.key(marks)] || b != nil && d.price(marks) < *b {
 		return true
 	}
-	if len(d.best.Missing) > 0 {
+	if !d.whole() {
 		return false
 	}
 	boards := d.withRack(marks)

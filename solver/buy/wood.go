@@ -58,18 +58,42 @@ func (u Usual) with(s *layout.Shop, stock []layout.Board) Usual {
 	return u
 }
 
-// speciesFor is the species to buy for a part: of alternatives the cheapest, or the
-// first where any has no price.
-func speciesFor(s *layout.Shop, part *layout.Part) string {
-	for _, species := range part.Species {
-		if _, priced := s.PriceOf(species); !priced {
-			return strings.TrimSpace(part.Species[0])
+// woodFor is the wood to buy for a part of a bill: of alternatives the cheapest
+// species, or the first where any has no price. Parts that match come from one board,
+// so of the species that all may be made of, and of the greatest thickness that any
+// needs. thickness is 0 where no usual one will do.
+func (u *Usual) woodFor(s *layout.Shop, part *layout.Part, bill []layout.Part) wood {
+	species := slices.Clone(part.Species)
+	thickness := u.thickness(s, part)
+	for i := range bill {
+		mate := &bill[i]
+		if part.Match == "" || mate.Match != part.Match {
+			continue
+		}
+		species = slices.DeleteFunc(species, func(one string) bool {
+			return !slices.ContainsFunc(mate.Species, func(other string) bool { return layout.SameSpecies(one, other) })
+		})
+		if t := u.thickness(s, mate); t == 0 || thickness == 0 {
+			thickness = 0
+		} else {
+			thickness = max(thickness, t)
 		}
 	}
-	cheapest := slices.MinFunc(part.Species, func(a, b string) int {
+	if len(species) == 0 {
+		return wood{}
+	}
+	return wood{strings.TrimSpace(cheapest(s, species)), thickness}
+}
+
+func cheapest(s *layout.Shop, species []string) string {
+	for _, one := range species {
+		if _, priced := s.PriceOf(one); !priced {
+			return species[0]
+		}
+	}
+	return slices.MinFunc(species, func(a, b string) int {
 		x, _ := s.PriceOf(a)
 		y, _ := s.PriceOf(b)
 		return cmp.Compare(x, y)
 	})
-	return strings.TrimSpace(cheapest)
 }
