@@ -60,6 +60,7 @@ func (a *attempt) look(batch []int, work int) {
 		}
 		board := ceiling.New(a.s.p, &a.s.p.Stock[a.boards[k]])
 		most, sharp := w.high.Most(board, price, a.enough(k), work, w.stop)
+		w.looks += w.high.Work()
 		if !a.done || most <= a.most[k] {
 			a.most[k], a.sharp[k] = most, sharp
 		}

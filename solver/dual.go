@@ -20,6 +20,7 @@ import (
 type dual struct {
 	s      *search
 	m      *master
+	by     *pricer   // of the boards
 	best   float64   // the largest L
 	center []float64 // the prices of it
 	worth  []float64 // of boards at the center
@@ -33,10 +34,12 @@ const (
 	closeDual = 0.0005 // of the value: the master and L are near enough
 )
 
+func (s *search) newDual(m *master) *dual { return &dual{s: s, m: m, by: s.pricing()} }
+
 // settle finds the values that the search goes on with, and which boards appeal
 // at them.
 func (s *search) settle(from *state) {
-	d := &dual{s: s, m: s.newMaster(s.usable, wanted(s.p), false)}
+	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
 	for b, c := range from.cuts {
 		if c != nil {
 			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
@@ -48,7 +51,7 @@ func (s *search) settle(from *state) {
 
 // settleAt goes on with values that are known already.
 func (s *search) settleAt(values []float64) {
-	d := &dual{s: s, m: s.newMaster(s.usable, wanted(s.p), false)}
+	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
 	d.price(values, nil)
 	s.settleOn(d)
 }
@@ -70,7 +73,8 @@ func (s *search) settleOn(d *dual) {
 // again seeks the prices for another demand, and with every column counted for
 // more by a factor for its board; it begins where d ended.
 func (d *dual) again(demand []int, scale []float64) *dual {
-	n := &dual{s: d.s, m: d.s.newMaster(d.m.usable, demand, d.m.forced), scale: scale}
+	n := d.s.newDual(d.s.newMaster(d.m.usable, demand, d.m.forced))
+	n.scale, n.by = scale, d.s.closer()
 	for _, c := range d.m.raw {
 		n.m.offerRaw(c, n.factor(c.board))
 	}
@@ -186,7 +190,7 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		lower += v * float64(d.m.demand[i])
 	}
 	boards := d.m.boards()
-	found := s.priceAll(boards, price, d.m.demand[:len(price)])
+	found := s.priceAll(d.by, boards, price, d.m.demand[:len(price)])
 	if found == nil {
 		return 0, false
 	}

@@ -52,7 +52,7 @@ func newGuide(asked *layout.Problem, sets []layout.Set, o Options, stop func() b
 // settle seeks prices for what a plan is to make.
 func (g *guide) settle(goal []int) {
 	g.s.copies.goal = goal
-	g.s.master = &dual{s: g.s, m: g.s.newMaster(g.s.usable, goal, false)}
+	g.s.master = g.s.newDual(g.s.newMaster(g.s.usable, goal, false))
 	g.s.master.run(g.s.master.rounds())
 	g.s.proof, g.s.sets = g.s.newProof(), g.s.newSets()
 }

@@ -14,6 +14,7 @@ type worker struct {
 	quick *pricer
 	bench column.Bench
 	high  ceiling.Bench
+	looks int // steps with which boards were looked at, in all
 	stop  func() bool
 }
 
@@ -27,11 +28,11 @@ func (s *search) solve(tasks []*task) []*answer {
 
 // priceAll finds a good column for every board, with any number of copies, and a
 // cut within limits; nil when stopped.
-func (s *search) priceAll(boards []int, price []column.Value, limits []int) []column.Priced {
+func (s *search) priceAll(by *pricer, boards []int, price []column.Value, limits []int) []column.Priced {
 	found := make([]column.Priced, len(boards))
 	s.each(len(boards), func(w *worker, k int) {
 		if !w.stop() {
-			found[k] = w.bench.Priced(s.pricing().board(boards[k]), price, limits)
+			found[k] = w.bench.Priced(by.board(boards[k]), price, limits)
 		}
 	})
 	if s.workers[0].stop() {
@@ -47,6 +48,14 @@ func (s *search) pricing() *pricer {
 		return s.swift
 	}
 	return s.quick
+}
+
+// closer is how they are priced once prices that fit are known.
+func (s *search) closer() *pricer {
+	if len(s.usable) > manyBoards {
+		return s.swift
+	}
+	return s.keen
 }
 
 // each does n things, several side by side. Goroutines live here only.

@@ -25,6 +25,7 @@ type proof struct {
 	stages   []proofStage
 	stage    int
 	attempts []*attempt
+	pace     pace
 }
 
 // proofStage is one look at all boards. Some begin with other prices: those that
@@ -36,17 +37,25 @@ type proofStage struct {
 }
 
 // proofStages are the looks in their order. Those at one choice of prices are
-// sharp before another is made of what they show.
-func proofStages() []proofStage {
-	return []proofStage{
+// sharp before another is made of what they show. Where there are many boards the
+// first look is not worth its time.
+func (s *search) proofStages() []proofStage {
+	stages := []proofStage{
 		{8e6, false}, {64e6, false},
 		{64e6, true}, {256e6, false}, {64e6, true}, {256e6, false}, {1e9, false},
 	}
+	if len(s.usable) > mostGlanced {
+		return stages[1:]
+	}
+	return stages
 }
+
+// mostGlanced is the most boards of a job that are looked at briefly first.
+const mostGlanced = 100
 
 // newProof begins a proof at the prices that the search settled on.
 func (s *search) newProof() *proof {
-	q := &proof{s: s, made: s.master.m.demand, stages: proofStages()}
+	q := &proof{s: s, made: s.master.m.demand, stages: s.proofStages()}
 	q.attempts = []*attempt{s.newAttempt(s.master)}
 	q.follow()
 	return q
@@ -75,9 +84,10 @@ const (
 // them; it reports whether a stage was finished.
 func (q *proof) step() bool {
 	q.follow()
-	if q.stage == len(q.stages) {
+	if q.stage == len(q.stages) || q.stage > 0 && !q.pace.turn(q.s) {
 		return false
 	}
+	defer q.pace.end(q.s, q.pace.begin(q.s))
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
 	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < d.most() {

@@ -45,7 +45,8 @@ func proveVaried(t *testing.T, seed int64) {
 // proveRoughly looks at all boards once, at prices drawn by chance about those that
 // the search begins with, for any prices prove something.
 func (s *search) proveRoughly(work int) {
-	s.master = &dual{s: s, m: s.newMaster(s.usable, made(s.p, s.best), false), ended: true}
+	s.master = s.newDual(s.newMaster(s.usable, made(s.p, s.best), false))
+	s.master.ended = true
 	s.master.center = shaken(s.start, s.rng)
 	s.proof = s.newProof()
 	s.proof.stages = []proofStage{{work, false}}

@@ -61,7 +61,7 @@ func (w *worker) price(r *restricted, t *task, a *answer, parts, boards []float6
 		if w.stop() {
 			return 0
 		}
-		c := w.bench.Within(w.quick.board(b).WithCuts(t.rng), price, t.wanted, 1)
+		c := w.bench.Within(t.pricer.board(b).WithCuts(t.rng), price, t.wanted, 1)
 		if c.Root == nil || boards != nil && netValue(w.p, b, &c)-valueOf(c.Counts, parts) >= boards[k]-minGain {
 			continue
 		}

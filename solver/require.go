@@ -88,7 +88,7 @@ func (q *Requirements) That(boards []int) (r Requirement, ok bool) {
 // boards can give. Where it is worth no more than cuts that are known already, short is
 // false, and the boards need no closer look.
 func (q *Requirements) prices(boards []int) (price []ceiling.Value, short bool) {
-	d := &dual{s: q.s, m: q.s.newMaster(boards, wanted(q.s.p), false)}
+	d := q.s.newDual(q.s.newMaster(boards, wanted(q.s.p), false))
 	for _, b := range boards {
 		for _, c := range q.s.pool.known(b) {
 			d.m.offerRaw(rawColumn{b, 0, c.Counts}, 1)

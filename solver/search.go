@@ -18,7 +18,7 @@ type search struct {
 	o       Options
 	swift   *pricer // for the first plan
 	quick   *pricer
-	fine    *pricer // for one board at a time
+	keen    *pricer // for some of the tasks, and for the proof
 	workers []*worker
 	values  []float64 // of the parts, adapted as the search goes on
 	start   []float64
@@ -91,7 +91,7 @@ const tasksARound = 4
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
-		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), fine: newPricer(p, fine()),
+		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), keen: newPricer(p, keen()),
 		usable: usableBoards(p), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
 	s.pool = newPool(s.quick.twin)
@@ -117,9 +117,12 @@ func swift(boards int) column.Config {
 
 const manyBoards = 300
 
-// fine is a configuration for cutting one board over again.
-func fine() column.Config {
-	return column.Config{MostX: 1600, MostY: 400, MostStarts: 14, MostHeights: 40}
+// keen is a configuration that finds parts beside defects as well; it takes some
+// five times as long as the quick one.
+func keen() column.Config {
+	c := column.Quick()
+	c.Beside = true
+	return c
 }
 
 // round makes one round and reports whether a better plan than the best was

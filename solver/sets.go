@@ -127,7 +127,7 @@ func (q *sets) look(set *boardSet) {
 	set.looks++
 	switch {
 	case set.attempt == nil:
-		d := &dual{s: s, m: s.newMaster(set.boards, q.made, true)}
+		d := s.newDual(s.newMaster(set.boards, q.made, true))
 		d.run(d.most())
 		set.attempt = s.newAttempt(d)
 	case set.attempt.dual.worth != nil:

@@ -21,6 +21,7 @@ type task struct {
 	short   []int
 	penalty []float64 // by row, what a missing piece is taken to cost, as a value
 	pricing int       // rounds of pricing at most; 0: out of the known cuts alone
+	pricer  *pricer
 	rng     *rand.Rand
 }
 
@@ -34,7 +35,7 @@ type answer struct {
 func (s *search) newTask(i *island) *task {
 	return &task{
 		island: i, rng: rand.New(rand.NewSource(s.rng.Int63())), wanted: make([]int, len(s.p.Bill)),
-		short: slices.Clone(i.now.missing), penalty: s.penalties(i.now), pricing: taskPricing,
+		short: slices.Clone(i.now.missing), penalty: s.penalties(i.now), pricing: taskPricing, pricer: s.quick,
 	}
 }
 

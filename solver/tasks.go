@@ -57,11 +57,15 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 		delete(free, b)
 	}
 	s.addUnused(t, free)
+	if len(s.usable) <= manyBoards && (n+n/tasksARound)%keenEvery == 0 {
+		t.pricer = s.keen
+	}
 	return t
 }
 
 const (
 	wholeEvery = 5  // how often the whole job is planned out of the cuts that are known
+	keenEvery  = 4  // how often a task is planned with the keen routine
 	mostWhole  = 60 // the most boards of a job for which that is done
 )
 

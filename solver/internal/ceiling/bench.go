@@ -62,6 +62,9 @@ type offer struct {
 
 const none32 = -1
 
+// Work is how many steps the last bound took.
+func (b *Bench) Work() int { return b.work }
+
 // size gives a slice of n values, all v, in the memory of s.
 func size[T any](s []T, n int, v T) []T {
 	s = slices.Grow(s[:0], n)[:n]

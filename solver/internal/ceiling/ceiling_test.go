@@ -43,7 +43,7 @@ func TestNoColumnIsAboveTheCeiling(t *testing.T) {
 				continue
 			}
 			high, price := prices(p, rng)
-			cfg := []column.Config{column.Quick(), {MostX: 1600, MostY: 400, MostStarts: 6, MostHeights: 16, InnerOffcuts: true, RoughRips: true}}[rng.Intn(2)]
+			cfg := []column.Config{column.Quick(), {MostX: 1600, MostY: 400, MostStarts: 6, MostHeights: 16, InnerOffcuts: true, Beside: true, RoughRips: true}}[rng.Intn(2)]
 			board := column.New(p, b, cfg)
 			cut := board.CutOf(quick.Best(board, price), price)
 			worth := cut.Value + column.FromMoney(cut.Worth)

@@ -16,6 +16,9 @@ type Config struct {
 	// sought at the ends of strips, along the far edge and between blanks, and
 	// whatever else is large enough is kept once the column is known.
 	InnerOffcuts bool
+	// Beside also stacks parts beside a defect that a strip meets; without it strips
+	// that meet the same defects are taken to be alike, wherever in them these lie.
+	Beside bool
 	// RoughRips also tries to rip a piece before it is trued. A board with metal
 	// in it is always tried that way, for the metal may be cut away.
 	RoughRips bool

@@ -169,7 +169,7 @@ func (w *Board) profilesOf(lie, s int, known map[string]int32) []int32 {
 			continue
 		}
 		p := w.newProfile(lie, s, j)
-		p.coarse = !w.exact() && !p.clear
+		p.coarse = !p.clear && !w.looksBeside(j)
 		key := w.profileKey(&p)
 		id, ok := known[key]
 		if !ok {
@@ -184,6 +184,15 @@ func (w *Board) profilesOf(lie, s int, known map[string]int32) []int32 {
 	}
 	return at
 }
+
+// looksBeside reports whether parts are stacked beside defects in strips from position
+// j: everywhere where every position is tried, otherwise at some places at most.
+func (w *Board) looksBeside(j int) bool {
+	return w.exact() || w.cfg.Beside && j%(w.y.n/besidePlaces+1) == 0
+}
+
+// besidePlaces is how many places across those are at most.
+const besidePlaces = 80
 
 // newProfile describes the strip s at position j, in blanks of one lie.
 func (w *Board) newProfile(lie, s, j int) profile {

@@ -27,7 +27,9 @@ func TestQuickIsValid(t *testing.T) {
 		price := byVolume(p)
 		bench := new(Bench)
 		for i := range p.Stock {
-			c := bench.Best(New(p, &p.Stock[i], Quick()), price)
+			cfg := Quick()
+			cfg.Beside = (seed+int64(i))%2 == 1
+			c := bench.Best(New(p, &p.Stock[i], cfg), price)
 			if c.Root == nil || !holdsPart(c.Root) {
 				continue
 			}
@@ -51,7 +53,9 @@ func TestQuickIsValidOnWarpedBoards(t *testing.T) {
 		}
 		bench := new(Bench)
 		for i := range p.Stock {
-			w := New(p, &p.Stock[i], Quick())
+			cfg := Quick()
+			cfg.Beside = (seed+int64(i))%2 == 1
+			w := New(p, &p.Stock[i], cfg)
 			roots := []*layout.Node{bench.Within(w, price, limits, 2).Root}
 			if seed%5 == 0 {
 				limited, _ := bench.BestLimited(w, price, limits, 20_000)
