@@ -71,3 +71,47 @@ func TestBrokenSets(t *testing.T) {
 		})
 	}
 }
+
+// cutStrip notes a strip of the plan as cut.
+func cutStrip(p *layout.Plan, leaf *layout.Node) {
+	p.Record.Cut = append(p.Record.Cut, layout.CutPiece{
+		Part: leaf.Part, Board: "P2", Slices: leaf.Slices, Wood: layout.Board{Mark: leaf.ID}, Lay: leaf.Rect,
+	})
+}
+
+// Strips that are cut may wait for a dark one; if only one of them is cut, the other
+// would be cut for nothing. A dark one from a board that is gone makes the copy whole.
+func TestStripsThatAreCut(t *testing.T) {
+	waiting := func() *layout.Plan {
+		p := setPlan()
+		p.Record = &layout.Record{}
+		cutStrip(p, down(p, 0, 0, 0, 0))
+		cutStrip(p, down(p, 0, 0, 1, 0))
+		*down(p, 0, 0, 2) = layout.Node{Rect: down(p, 0, 0, 2).Rect}
+		p = layout.AssembleWith(&p.Problem, p.Record, []layout.BoardCut{{Board: "P2", Root: p.Boards[0].Root}}, nil)
+		return p
+	}
+	p := waiting()
+	for _, v := range Plan(p) {
+		t.Error("they wait:", v)
+	}
+	if len(p.Waiting()) != 2 || len(p.Missing) != 1 || p.Missing[0].Quantity != 8 {
+		t.Errorf("%d strips wait, missing %v", len(p.Waiting()), p.Missing)
+	}
+	p.Record.Cut = p.Record.Cut[:1]
+	wantViolation(t, p, "V11", "2 strips of light with 8 slices do not make whole copies")
+
+	p = waiting()
+	p.Record.Cut = append(p.Record.Cut, layout.CutPiece{Part: "dark", Board: "P7", Slices: 8, Wood: layout.Board{Mark: "P7-1a"}})
+	p = layout.AssembleWith(&p.Problem, p.Record, []layout.BoardCut{{Board: "P2", Root: p.Boards[0].Root}}, nil)
+	if len(p.Missing) > 0 || len(p.Waiting()) > 0 {
+		t.Errorf("missing %v, waiting %v", p.Missing, p.Waiting())
+	}
+	for _, v := range Plan(p) {
+		t.Error("whole again:", v)
+	}
+	p.Record.Cut[0].Slices = 9
+	wantViolation(t, p, "record", "it was cut as light at")
+	p.Record.Cut[0] = p.Record.Cut[1]
+	wantViolation(t, p, "record", "the record says twice that it is cut")
+}

@@ -9,7 +9,7 @@ import (
 
 // Violation is one way in which a plan breaks one rule.
 type Violation struct {
-	Rule  string // "V1" to "V14", "form", "name", "cost", "bound", "yield" or "account"
+	Rule  string // "V1" to "V14", "form", "name", "record", "cost", "bound", "yield" or "account"
 	Board string // the board's mark; empty when the plan as a whole is meant
 	Where string // a piece id, an offcut mark or a rectangle; empty for the whole board
 	What  string // what is wrong, with its figures, in plain words

@@ -70,3 +70,25 @@ func TestABoardThatIsBeingCutIsNoLongerPlanned(t *testing.T) {
 		t.Errorf("bound %v, want the cost %v", b, plan.Totals.Cost)
 	}
 }
+
+// A revision that claims a ten-thousandth more than its prices prove is caught: with
+// one board being cut and no prices, what that costs is all that is proven.
+func TestBoundsOfRevisionsThatClaimTooMuch(t *testing.T) {
+	d := record.Open(railsOf(t))
+	if err := d.Cut("A1-1a"); err != nil {
+		t.Fatal(err)
+	}
+	plan, err := d.Complete(always(plainly))
+	if err != nil || plan.Totals.PriceBound == nil || *plan.Totals.PriceBound >= plan.Totals.Cost {
+		t.Fatal(plan.Totals, err)
+	}
+	for more, wrong := range map[layout.Money]bool{0: false, 1: true} {
+		claim := *plan
+		priced := *plan.Totals.PriceBound + more
+		claim.Totals.PriceBound, claim.Totals.Bound = &priced, &priced
+		proof, err := bound.Prove(func() bool { return false }, &claim)
+		if err != nil || len(proof.Violations) > 0 != wrong {
+			t.Errorf("%v more: %v %v", more, proof.Violations, err)
+		}
+	}
+}
