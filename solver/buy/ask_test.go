@@ -61,6 +61,33 @@ func TestAskSizes(t *testing.T) {
 	}
 }
 
+// The boards that a pile is said to need complete the order, and one fewer do not.
+func TestPilesNeedNoMore(t *testing.T) {
+	u := UsualBoards(layout.Inches)
+	r := &order{w: wood{"elm", in}, u: &u, p: layout.Problem{
+		Shop: layout.DefaultShop(layout.Inches), Bill: []layout.Part{part("rail", 3*in/4, 3*in, 40*in, 30)},
+	}}
+	few := 0
+	for k := range 8 {
+		from := newPile(&u, r.w, 5, k)
+		n, err := r.plan(context.Background(), from)
+		if err != nil || n == 0 {
+			t.Fatal(n, err)
+		}
+		if least := r.atLeast(from); n > least+1 {
+			few++
+		}
+		for boards, want := range map[int]bool{n: true, n - 1: false} {
+			if got, err := r.completed(context.Background(), from.first(boards)); err != nil || got != want {
+				t.Errorf("pile %d, %d of %d boards: completed %v, %v", k, boards, n, got, err)
+			}
+		}
+	}
+	if few == 0 {
+		t.Error("no pile needed more than two steps")
+	}
+}
+
 // Same seed, same advice, whatever the number of workers.
 func TestAskIsReproducible(t *testing.T) {
 	p := &layout.Problem{Shop: layout.DefaultShop(layout.Inches), Bill: []layout.Part{part("rail", 3*in/4, 3*in, 40*in, 8)}}

@@ -21,7 +21,7 @@ func (d *decision) fromBelow(ctx context.Context) error {
 		return nil
 	}
 	q := solver.NewRequirements(ctx, withYard(d.asked), d.o.Solve)
-	for proven := true; d.tried < d.o.trials()/2 && ctx.Err() == nil; {
+	for proven := true; d.tried < d.o.trials()/2 && len(d.refused)/4 < d.o.trials()/2 && ctx.Err() == nil; {
 		marks, price, ok := d.cheapest()
 		if !ok {
 			return nil
@@ -33,7 +33,7 @@ func (d *decision) fromBelow(ctx context.Context) error {
 			return nil
 		}
 		if need, refused := q.That(d.withRack(marks)); refused {
-			d.needs = append(d.needs, need)
+			d.needs, d.refused = append(d.needs, need), append(d.refused, marks)
 			continue
 		}
 		enough, err := d.enough(ctx, marks)
@@ -55,7 +55,8 @@ const (
 )
 
 // cheapest is the cheapest set of boards of the yard that meets all requirements and
-// is part of none that was put aside. ok is false when that is not certain.
+// is part of none that was refused, for these are met by a hair once they are rounded,
+// or put aside. ok is false when that is not certain.
 func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
 	yard := d.yard()
 	var demand []int
@@ -74,7 +75,7 @@ func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
 		}
 		demand, rows = append(demand, needUnits), append(rows, row)
 	}
-	for _, set := range d.aside {
+	for _, set := range slices.Concat(d.refused, d.aside) {
 		row := make([]int, len(yard))
 		for k, b := range yard {
 			if !slices.Contains(set, d.asked.Stock[b].Mark) {

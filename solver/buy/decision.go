@@ -17,6 +17,7 @@ type decision struct {
 	bound       *layout.Money
 	boundFor    []layout.Missing // what is missing of the plans that bound speaks of
 	needs       []solver.Requirement
+	refused     [][]string // sets that do not meet one of these
 
 	effort int             // rounds of a trial
 	tried  int             // sets, with this effort

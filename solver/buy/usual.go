@@ -27,9 +27,9 @@ type Usual struct {
 // UsualBoards are those of a yard that sells to a shop with such units.
 //
 // Inches: quarters. Lengths of 8 to 16 ft, mostly even feet, 13.7 in 100 odd, with a
-// few inches more, in a survey of 14 mills (Kline 1993; Wiedenbeck et al. 2003). A quarter of an inch over the
-// finished thickness is a rule for buying rough wood (a woodworkers' guild). Widths
-// are what is known in the trade, without a source.
+// few inches more, in a survey of 14 mills (Kline 1993; Wiedenbeck et al. 2003). A
+// quarter of an inch over the finished thickness is a rule for buying rough wood (a
+// woodworkers' guild). Widths are what is known in the trade, without a source.
 //
 // Millimetres: thicknesses and widths by 10 mm as sawn in Britain (Architects'
 // Journal); lengths are a guess.
