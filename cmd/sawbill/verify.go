@@ -10,6 +10,7 @@ import (
 
 	"sawbill/layout"
 	"sawbill/layout/check/bound"
+	"sawbill/layout/steps"
 )
 
 func verifyCommand() *cli.Command {
@@ -80,7 +81,7 @@ func proveBound(c *cli.Context, path string, plan *layout.Plan) error {
 		}
 		return &failure{class: planBroken, err: fmt.Errorf("%s: its bound is not proven", path)}
 	}
-	fmt.Fprintf(c.App.Writer, "the prices prove: no plan with the same parts missing can cost less than %s\n",
-		plan.Totals.PriceBound.CentsDown())
+	fmt.Fprintf(c.App.Writer, "the prices prove: %sno plan with the same parts missing can cost less than %s\n",
+		steps.FixedBy(plan.Record), plan.Totals.PriceBound.CentsDown())
 	return nil
 }

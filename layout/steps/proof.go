@@ -14,7 +14,7 @@ import (
 // cut as it is. It is no sentence of its own: it begins in lower case and has no full
 // stop.
 func Proof(plan *layout.Plan) string {
-	t, fixed := plan.Totals, fixedBy(plan.Record)
+	t, fixed := plan.Totals, FixedBy(plan.Record)
 	switch {
 	case t.Bound == nil:
 		return "nothing is proven yet of how much less another plan could cost"
@@ -24,8 +24,9 @@ func Proof(plan *layout.Plan) string {
 	return fixed + "no plan with the same parts missing can cost less than " + Bound(t)
 }
 
-// fixedBy says what no plan can change any more, in words that a sentence goes on after.
-func fixedBy(r *layout.Record) string {
+// FixedBy says what no plan can change any more, in words that a sentence goes on after;
+// it is empty where nothing is cut.
+func FixedBy(r *layout.Record) string {
 	if r == nil {
 		return ""
 	}
