@@ -17,6 +17,13 @@ type block struct {
 
 func newBlock(t *typesetter) *block { return &block{types: t} }
 
+// over is b with another block right below it.
+func (b *block) over(other *block) *block {
+	other.moved(&b.Scene, 0, b.height)
+	b.height += other.height
+	return b
+}
+
 // moved adds what stands on b to a page, shifted.
 func (b *block) moved(page *Scene, dx, dy float64) {
 	for _, s := range b.Shapes {

@@ -69,39 +69,50 @@ func (d *boardSheet) roughRipWork(run []steps.Step) {
 func (d *boardSheet) blankWork(run []steps.Step) {
 	list := d.listHeight("", run)
 	beside := append(d.sections(d.blankOf(run[0].Blank), run), d.layers(run)...)
-	below := list
-	for _, b := range beside {
+	next, below := min(list, listStart), list
+	for i, b := range beside {
 		below += b.height
+		if i == 0 {
+			next = b.height
+		}
 	}
-	drawings := append(d.fitting(run, below), beside...)
-	last := len(drawings) - 1
+	drawings, together := d.fitting(run, next, below)
+	drawings = append(drawings, beside...)
 	for i, b := range drawings {
 		after := 0.0
-		if i == last {
-			after = list
-			if b.height+list > d.wholePage() {
-				after = tableHead + 2*rowHeight
-			}
+		switch {
+		case together && i == 0:
+			after = below
+		case i == len(drawings)-1:
+			after = min(list, listStart)
 		}
 		d.add(b, after)
 	}
 	d.list("", run)
 }
 
+// listStart is the least that is set of a list of steps on the sheet of its drawing.
+const listStart = tableHead + 3*rowHeight
+
 // fitting draws a blank, lower where that lets what stands below it, with its
-// steps, be on the same sheet.
-func (d *boardSheet) fitting(run []steps.Step, below float64) []*block {
+// steps, be on the same sheet; together says that it does. Where nothing does, it is
+// drawn lower where it then finds room on the sheet at hand with what comes next.
+func (d *boardSheet) fitting(run []steps.Step, next, below float64) (drawings []*block, together bool) {
 	blank := d.blankOf(run[0].Blank)
-	for _, most := range []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost, 0.4 * blankMost} {
-		drawings := d.blank(blank, run, most)
-		if len(drawings) > 1 {
-			break
-		}
-		if drawings[0].height+below <= d.wholePage() {
-			return drawings
+	lower := []float64{blankMost, 0.75 * blankMost, 0.55 * blankMost, 0.4 * blankMost}
+	for _, most := range lower {
+		drawings = d.blank(blank, run, most)
+		if len(drawings) == 1 && drawings[0].height+below <= d.wholePage() {
+			return drawings, true
 		}
 	}
-	return d.blank(blank, run, blankMost)
+	for _, most := range lower {
+		drawings = d.blank(blank, run, most)
+		if len(drawings) == 1 && d.room(drawings[0].height+next) {
+			return drawings, false
+		}
+	}
+	return d.blank(blank, run, blankMost), false
 }
 
 // wholePage is the height between the head of a page after the first and its

@@ -8,7 +8,8 @@ import (
 )
 
 // layers draws how the wood of a blank is resawn: rows of pictures, one for each
-// piece of it, with what they mean; nil where nothing is.
+// piece of it, the first with a heading and the last with what they mean; nil where
+// nothing is.
 func (d *boardSheet) layers(run []steps.Step) []*block {
 	var pieces []*layerView
 	for len(run) > 0 {
@@ -27,7 +28,11 @@ func (d *boardSheet) layers(run []steps.Step) []*block {
 	head := newBlock(d.types)
 	head.height = head.lines("Resaw, standing on a sawn edge, planed face against the fence", 0, textCap+1, d.width(),
 		style{textCap + 0.5, true}) + 2
-	return append(append([]*block{head}, d.inRows(pieces)...), d.layerNote(pieces))
+	rows := d.inRows(pieces)
+	rows[0] = head.over(rows[0])
+	last := len(rows) - 1
+	rows[last] = rows[last].over(d.layerNote(pieces))
+	return rows
 }
 
 // inRows sets pictures side by side as far as they fit.

@@ -109,14 +109,16 @@ func parallel(s steps.Section) bool { return s.A.Len() == s.B.Len() }
 
 // faceWidths is how wide a piece is on its two faces.
 func (w words) faceWidths(s steps.Section) string {
-	wide := func(l layout.Length, f string) string { return held(w.reading(w.down(l)) + " wide on " + f) }
+	wide := func(l layout.Length, f string) string { return held(w.reading(l) + " wide on " + f) }
 	switch a, b := s.A.Len(), s.B.Len(); {
+	case a < steps.Shaving && b < steps.Shaving:
+		return "a shaving"
 	case a < steps.Shaving:
 		return "wedge, " + wide(b, "B")
 	case b < steps.Shaving:
 		return "wedge, " + wide(a, "A")
 	default:
-		return wide(a, "A") + ", " + held(w.reading(w.down(b))+" on B")
+		return wide(a, "A") + ", " + held(w.reading(b)+" on B")
 	}
 }
 
