@@ -9,5 +9,6 @@ import "embed"
 //
 //go:embed bookcase/*.csv bookcase/*.toml
 //go:embed toolchest/*.csv toolchest/*.toml stools/*.csv stools/*.toml
+//go:embed hallbench/*.csv hallbench/*.toml trugs/*.csv trugs/*.toml
 //go:embed draughts/*.csv draughts/*.toml breadboard/*.csv breadboard/*.toml lamptable/*.csv lamptable/*.toml
 var Files embed.FS
