@@ -9,12 +9,12 @@ type Solve func(p *layout.Problem, last bool) (*layout.Plan, error)
 // Complete makes a plan of the draft: what is cut and what is untouched stays, what
 // is missing is planned out of boards that are free. Then boards are planned again, if
 // that leaves less missing: boards that nobody has touched, as few as will do of those
-// that could give a part that is missing, then all; and what is left of boards that are being cut and
-// have lost pieces. A board that nobody has touched and that has lost pieces is also
-// planned again where that costs less. So whatever the former plan made and nothing that
-// was told forbids is made by the next one, however little solve finds. The plan's
-// revision is one more than the former one's, its time is that of the former. An error
-// is that of solve.
+// that could give a part that is missing, then all; and what is left of boards that are
+// being cut and have lost pieces. A board that nobody has touched and that has lost
+// pieces is also planned again where that costs less. So whatever the former plan made
+// and nothing that was told forbids is made by the next one, however little solve finds.
+// The plan's revision is one more than the former one's, its time is that of the former.
+// An error is that of solve.
 func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
 	c := &completion{solve: solve}
 	best, err := c.filled(d)
@@ -35,7 +35,10 @@ func (d *Draft) Complete(solve Solve) (*layout.Plan, error) {
 	}
 	plan := best.assembled()
 	plan.Record.Papers = papers(d.former, plan)
-	return plan, c.prove(best, plan)
+	if err := c.prove(best, plan); err != nil {
+		return nil, err
+	}
+	return plan, nil
 }
 
 // completion is what has been planned on the way to a revision.
@@ -44,8 +47,7 @@ type completion struct {
 	proofs []attempt
 }
 
-// attempt is a plan for all that a draft leaves when nothing is fixed but boards that
-// are being cut.
+// attempt is a plan for what a draft leaves.
 type attempt struct {
 	draft *Draft
 	proof proof
