@@ -3,13 +3,15 @@ package layout
 // Risk is what a simulation of the cutting of a plan says of hidden defects: how often
 // the stock is enough, and what makes it run short.
 type Risk struct {
-	Seed     int64
-	Finished Share // draws in which all of the bill is made
-	Assumed  []AssumedHidden
-	Parts    []PartAtRisk
-	Spares   []SpareBoard
-	Bought   []BoughtBoard
-	Order    []Opening
+	Seed int64
+	// AsPlanned are draws in which all of the bill is made when boards are cut as the plan
+	// lists them. Finished and all else is with boards cut in the order of Order.
+	AsPlanned, Finished Share
+	Assumed             []AssumedHidden
+	Parts               []PartAtRisk
+	Spares              []SpareBoard
+	Bought              []BoughtBoard
+	Order               []Opening
 }
 
 // AssumedHidden is what was reckoned with in a species. RateSaid and SizeSaid tell

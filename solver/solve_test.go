@@ -32,7 +32,7 @@ func solveVaried(t *testing.T, seed int64) {
 	p := jobs.Varied(jobs.Size{Boards: 1 + int(seed%3), Kinds: 1 + int(seed%4), Pieces: 4 + int(seed%12)}, seed)
 	ctx := context.Background()
 	if seed%100 >= 2 {
-		ctx = &patience{Context: ctx, looks: 1 << (seed / 2 % 6)}
+		ctx = &jobs.Patience{Context: ctx, Looks: 1 << (seed / 2 % 6)}
 	}
 	plan, _, err := Solve(ctx, p, Options{Seed: seed, Rounds: 1, Workers: 1})
 	if err != nil {
@@ -41,19 +41,6 @@ func solveVaried(t *testing.T, seed int64) {
 	for _, v := range check.Plan(plan) {
 		t.Errorf("seed %d: %v", seed, v)
 	}
-}
-
-// patience is a context that ends when it was looked at so many times.
-type patience struct {
-	context.Context
-	looks int
-}
-
-func (c *patience) Err() error {
-	if c.looks--; c.looks < 0 {
-		return context.Canceled
-	}
-	return nil
 }
 
 // TestSameAnswer shows that the number of workers does not change a plan, and

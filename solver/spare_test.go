@@ -56,7 +56,7 @@ func compareSpares(t *testing.T, p *layout.Problem, seed int64, looks int) (laid
 		}
 	}
 	solve := func(p *layout.Problem) *layout.Plan {
-		plan, _, err := Solve(&patience{Context: context.Background(), looks: looks}, p, Options{Seed: seed, Rounds: 1, Workers: 1})
+		plan, _, err := Solve(&jobs.Patience{Context: context.Background(), Looks: looks}, p, Options{Seed: seed, Rounds: 1, Workers: 1})
 		if err != nil {
 			t.Fatalf("seed %d: %v", seed, err)
 		}

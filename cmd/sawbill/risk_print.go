@@ -17,12 +17,12 @@ func printRisk(w io.Writer, plan *layout.Plan, r *layout.Risk) {
 	printAssumed(w, plan.Problem.Shop, r)
 	fmt.Fprintf(w, "\n%s\n", chanceWords(r))
 	if r.Finished.Count < r.Finished.Of {
-		fmt.Fprintln(w, "It may be more: the simulation throws the wood of a spoiled piece away, and takes what is\n"+
-			"left in a fixed order; a plan that is made again with more time may find what it misses.")
+		fmt.Fprintln(w, "It may be more: the simulation throws the wood of a spoiled piece away and plans again in haste;\n"+
+			"a plan that is made again with more time may find what it misses.")
 	}
+	printOpenings(w, r)
 	printPartsAtRisk(w, r)
 	printMoreBoards(w, plan, r)
-	printOpenings(w, r)
 	fmt.Fprintln(w, "caution: look each board over again, both faces, before you cut it: this reckons with what nobody has seen, and finds nothing")
 	fmt.Fprintln(w, "caution:", steps.SafetyFirst)
 }
@@ -58,7 +58,9 @@ func chanceWords(r *layout.Risk) string {
 	case nothing:
 		return "it is certain that the stock is not enough, as far as the simulation can plan again"
 	}
-	return fmt.Sprintf("the stock is enough in %s of all draws (95%% confidence: %s)", r.Finished.Percent(), interval(r.Finished))
+	return fmt.Sprintf("the stock is enough in %s of all draws (95%% confidence: %s) when boards are cut in the order below,\n"+
+		"and in %s (%s) in the order of the plan",
+		r.Finished.Percent(), interval(r.Finished), r.AsPlanned.Percent(), interval(r.AsPlanned))
 }
 
 // interval is rounded outward.
@@ -133,5 +135,6 @@ func printOpenings(w io.Writer, r *layout.Risk) {
 	}
 	t.Flush()
 	fmt.Fprintln(w, "A board shows a shortage in the draws in which it spoils a piece of a part that is missing in the end. First comes\n"+
-		"the board with the most of these for the pieces that come off the saw until it is cut.")
+		"the board with the most of these for the pieces that come off the saw until it is cut; where fewer draws were\n"+
+		"finished so, the order of the plan stands here.")
 }

@@ -9,14 +9,15 @@ import (
 // risk1 is the JSON of a simulation. Shares are counts of draws, and where the true
 // chance lies with a confidence of 95 %; lengths are nanometres.
 type risk1 struct {
-	Seed     int64        `json:"seed"`
-	Draws    int          `json:"draws"`
-	Enough   share1       `json:"enough"`
-	Assumed  []assumed1   `json:"hidden"`
-	Parts    []partRisk1  `json:"parts"`
-	Spares   []moreBoard1 `json:"one_more_board"`
-	Bought   []moreBoard1 `json:"bought_in_turn"`
-	Openings []openings1  `json:"order"`
+	Seed      int64        `json:"seed"`
+	Draws     int          `json:"draws"`
+	Enough    share1       `json:"enough"`
+	AsPlanned share1       `json:"enough_in_the_order_of_the_plan"`
+	Assumed   []assumed1   `json:"hidden"`
+	Parts     []partRisk1  `json:"parts"`
+	Spares    []moreBoard1 `json:"one_more_board"`
+	Bought    []moreBoard1 `json:"bought_in_turn"`
+	Openings  []openings1  `json:"order"`
 }
 
 type share1 struct {
@@ -65,6 +66,7 @@ func toShare1(s layout.Share) share1 {
 func WriteRisk(w io.Writer, r *layout.Risk) error {
 	return writeJSON(w, risk1{
 		Seed: r.Seed, Draws: r.Finished.Of, Enough: toShare1(r.Finished),
+		AsPlanned: toShare1(r.AsPlanned),
 		Assumed: each(r.Assumed, func(a layout.AssumedHidden) assumed1 {
 			return assumed1{
 				a.Species, rate(a.Per10BF), nm(a.Length), nm(a.Width), a.RateSaid, a.SizeSaid, a.Boards, a.BoardFeet,

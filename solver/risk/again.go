@@ -2,12 +2,13 @@ package risk
 
 import "slices"
 
-// again is how a board of the plan that nobody has touched is cut while something is
+// again is how a board of the plan that nobody has touched, whose turn it is, is cut while something is
 // missing: as planned where the free wood gives that, or where another cut leaves no
-// less missing. Whoever plans reckons with sound wood.
-func (r *play) again(k int) *cut {
-	b := &r.j.planned[k]
-	short := r.outlook(k, b.cut)
+// less missing: the best for all that it could give, or the best for what is missing,
+// whatever else then has to come from elsewhere. Whoever plans reckons with sound wood.
+func (r *play) again(at int) *cut {
+	b := &r.j.planned[r.j.turn[at]]
+	short := r.outlook(at, b.cut)
 	if !wants(short) || !r.couldHelp(b.wood, short) {
 		return b.cut
 	}
@@ -20,17 +21,20 @@ func (r *play) again(k int) *cut {
 			limits[i] = 0
 		}
 	}
-	c := b.wood.cutFor(r.j, r.bench, limits)
-	if c == nil {
-		return b.cut
-	}
-	if r.j.score(r.outlook(k, c)).Compare(r.j.score(short)) >= 0 {
-		return b.cut
+	best, least := b.cut, r.j.score(short)
+	for _, urgent := range [][]int{nil, short} {
+		c := b.wood.cutFor(r.j, r.bench, limits, urgent)
+		if c == nil {
+			continue
+		}
+		if score := r.j.score(r.outlook(at, c)); score.Compare(least) < 0 {
+			best, least = c, score
+		}
 	}
 	for i := range r.need {
-		r.need[i] += b.cut.counts[i] - c.counts[i]
+		r.need[i] += b.cut.counts[i] - best.counts[i]
 	}
-	return c
+	return best
 }
 
 // couldHelp reports whether wood could give something that is missing.
@@ -43,22 +47,22 @@ func (r *play) couldHelp(w *wood, short []int) bool {
 	return false
 }
 
-// outlook is what will be missing as far as one can see, if the k-th board is cut in
-// some way and those after it as planned.
-func (r *play) outlook(k int, c *cut) []int {
-	ahead := &play{j: r.j, bench: r.bench, need: slices.Clone(r.need)}
-	for i := range ahead.need {
-		ahead.need[i] += r.j.planned[k].cut.counts[i] - c.counts[i]
-	}
+// outlook is what will be missing as far as one can see, if the board whose turn it is
+// is cut in some way and those after it as planned.
+func (r *play) outlook(at int, c *cut) []int {
+	then := &play{j: r.j, bench: r.bench, need: slices.Clone(r.need)}
 	wood := slices.Clone(r.free)
-	for _, left := range c.left {
-		wood = append(wood, piled{left, k})
-	}
-	for n := k + 1; n < len(r.j.planned); n++ {
-		for _, left := range r.j.planned[n].cut.left {
-			wood = append(wood, piled{left, n})
+	for n, k := range r.j.turn[at:] {
+		planned := r.j.planned[k].cut
+		if n > 0 {
+			wood = wood.with(planned.left, k)
+			continue
+		}
+		wood = wood.with(c.left, k)
+		for i := range then.need {
+			then.need[i] += planned.counts[i] - c.counts[i]
 		}
 	}
-	ahead.fill(wood)
-	return ahead.need
+	need, _ := then.ahead(wood)
+	return need
 }

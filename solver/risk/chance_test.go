@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"sawbill/layout"
+	"sawbill/layout/record"
 	"sawbill/solver"
 	"sawbill/solver/internal/column"
 )
@@ -13,7 +14,10 @@ import (
 // onePiece is a job of one board, 40 by 8 in of ash, planed with straight edges, and one
 // part of 24 by 4 in; saws take nothing, and nothing is worth keeping, so that a lost
 // piece stays lost. A board foot is 144 cubic inches: there are 320/144 of them.
-func onePiece(t *testing.T, per10BF layout.Rate) *layout.Plan {
+func onePiece(t *testing.T, per10BF layout.Rate) *layout.Plan { return shelves(t, per10BF, 1) }
+
+// shelves is the same with so many parts.
+func shelves(t *testing.T, per10BF layout.Rate, quantity int) *layout.Plan {
 	t.Helper()
 	shop := layout.DefaultShop(layout.Inches)
 	shop.RipKerf, shop.CrosscutKerf, shop.RoughRipKerf = 0, 0, 0
@@ -26,7 +30,7 @@ func onePiece(t *testing.T, per10BF layout.Rate) *layout.Plan {
 	}}
 	bill := []layout.Part{{
 		Name: "shelf", Species: []string{"ash"}, Thickness: layout.Inch, Width: 4 * layout.Inch, Length: 24 * layout.Inch,
-		Quantity: 1, Grade: layout.Clear,
+		Quantity: quantity, Grade: layout.Clear,
 	}}
 	return planFor(t, &layout.Problem{Shop: shop, Stock: stock, Bill: bill})
 }
@@ -133,4 +137,69 @@ func TestPlacesAreEvenOverTheWood(t *testing.T) {
 		}
 	}
 	wantChance(t, "the half with the butt", butt, 0.75)
+}
+
+// A piece that is cut is sound, and so is the wood near it: a defect that reached into it
+// would have been seen. Of two shelves side by side in 0..24 x 0..8, the one that is yet
+// to be cut is spoiled by centres in 27 x 5 in, less those in 27 x 2 in that would have
+// spoiled the other, too.
+func TestWhatIsCutIsSound(t *testing.T) {
+	plan := shelves(t, 5*layout.RateUnity, 2)
+	plan = cutOff(t, plan, plan.Boards[0].Root.Leaves()[0].ID)
+	r, err := Of(context.Background(), plan, Options{Draws: 20_000})
+	if err != nil {
+		t.Fatal(err)
+	}
+	mean := 5.0 * 320 / 144 / 10
+	wantChance(t, "one of two", r.Finished, math.Exp(-mean*27*3/320))
+	if len(r.Order) != 0 {
+		t.Errorf("a board that is being cut is advised to be begun: %v", r.Order)
+	}
+	plan = cutOff(t, plan, "A1")
+	if r, err = Of(context.Background(), plan, Options{}); err != nil || r.Finished.Count != usualDraws {
+		t.Errorf("with all cut %v are finished (%v)", r.Finished, err)
+	}
+}
+
+// cutOff is the next revision of a plan, once something is cut.
+func cutOff(t *testing.T, plan *layout.Plan, name string) *layout.Plan {
+	t.Helper()
+	d := record.Open(plan)
+	if err := d.Cut(name); err != nil {
+		t.Fatal(err)
+	}
+	next, err := d.Complete(func(p *layout.Problem) (*layout.Plan, error) { return planFor(t, p), nil })
+	if err != nil {
+		t.Fatal(err)
+	}
+	return next
+}
+
+// A strip of a glue-up that is spoiled is wanted again as long as it was. Of strips, the
+// row of the bill is told.
+func TestStripsOfAGlueUp(t *testing.T) {
+	p := onePiece(t, 0).Problem
+	p.Bill = []layout.Part{{
+		Name: "light", Species: []string{"ash"}, Thickness: 3 * layout.Inch / 4, Width: layout.Inch, Quantity: 3,
+		Grade: layout.Clear, Set: "tray", Slices: 8, SliceThickness: 2 * layout.Inch,
+	}}
+	plan := planFor(t, &p)
+	if len(plan.Missing) > 0 {
+		t.Fatalf("missing are %v", plan.Missing)
+	}
+	for _, test := range []struct {
+		rate  layout.Rate
+		least int
+		most  int
+	}{{0, 200, 200}, {20 * layout.RateUnity, 0, 150}} {
+		rates := *p.Shop
+		rates.Hidden = map[string]layout.Hidden{"ash": {Per10BF: test.rate}}
+		r, err := Of(context.Background(), plan, Options{Draws: 200, Rates: &rates})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if n := r.Finished.Count; n < test.least || n > test.most || len(r.Parts) != 1 || r.Parts[0].Part != "light" {
+			t.Errorf("at %v: %d are finished; %+v", test.rate, n, r.Parts)
+		}
+	}
 }

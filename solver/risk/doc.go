@@ -15,8 +15,12 @@
 // for what is missing (wood.go) depends on that alone and not on the draw, so it is
 // worked out once and remembered.
 //
+// Boards that are cut later can still be cut in another way, so it matters which come
+// first. The plan's order is tried, and one in which a shortage shows early (order.go);
+// what is said of parts and of more boards is of the better of the two.
+//
 // The answer is a low one: the wood of a spoiled piece is thrown away, wood is taken
-// in a fixed order, and no more than one way to cut each piece of it is tried. Who
+// in one of two orders, and hardly more than one way to cut each piece of it is tried. Who
 // plans again with more time may finish a job that runs short here.
 //
 // # More defects never help

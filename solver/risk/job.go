@@ -25,6 +25,7 @@ type job struct {
 	short   []int     // by row, what the plan leaves missing; less than 0: what it makes beyond
 	roots   []*root   // of the planned boards, then of the free ones
 	planned []planned
+	turn    []int // the places of the planned boards, in the order in which they are cut
 	free    []piled
 }
 
@@ -208,5 +209,6 @@ func (j *job) addPlanned(b layout.BoardPlan, stock []layout.Board, origins []lay
 			root.sound = append(root.sound, piece.touch)
 		}
 	}
+	j.turn = append(j.turn, len(j.planned))
 	j.planned, j.roots = append(j.planned, p), append(j.roots, root)
 }

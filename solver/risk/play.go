@@ -28,11 +28,11 @@ type made struct {
 func (r *play) run() bool {
 	r.need = slices.Clone(r.j.short)
 	r.free = slices.Clone(r.j.free)
-	for k := range r.j.planned {
+	for at, k := range r.j.turn {
 		b := &r.j.planned[k]
 		c := b.cut
 		if wants(r.need) && !b.kept {
-			c = r.again(k)
+			c = r.again(at)
 		}
 		r.saw(piled{b.wood, k}, c)
 	}
@@ -53,9 +53,7 @@ func (r *play) saw(w piled, c *cut) {
 			r.need[p.row] -= p.n
 		}
 	}
-	for _, left := range c.left {
-		r.free = append(r.free, piled{left, w.root})
-	}
+	r.free = r.free.with(c.left, w.root)
 }
 
 // spoils reports whether a hidden defect spoils a piece.

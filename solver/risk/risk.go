@@ -42,16 +42,28 @@ func Of(ctx context.Context, plan *layout.Plan, o Options) (*layout.Risk, error)
 	if o.Rates == nil {
 		o.Rates = plan.Problem.Shop
 	}
-	s := &simulation{job: newJob(plan, o.Rates), o: o, draws: make([]verdict, o.Draws)}
-	err := each(ctx, o.Workers, o.Draws, func(bench *column.Bench, i int) { s.draws[i] = s.draw(o.Seed, i, bench) })
+	s := &simulation{job: newJob(plan, o.Rates), o: o}
+	if err := s.run(ctx); err != nil {
+		return nil, err
+	}
+	order, best, err := s.order(ctx)
 	if err != nil {
 		return nil, err
 	}
 	r := &layout.Risk{
-		Seed: o.Seed, Finished: s.share(s.finished()), Assumed: s.assumed(), Parts: s.parts(), Order: s.order(),
+		Seed: o.Seed, AsPlanned: s.share(s.finished()), Order: order,
+		Finished: best.share(best.finished()), Assumed: s.assumed(), Parts: best.parts(),
 	}
-	r.Spares, r.Bought, err = s.buy(ctx)
+	r.Spares, r.Bought, err = best.buy(ctx)
 	return r, err
+}
+
+// run makes all draws.
+func (s *simulation) run(ctx context.Context) error {
+	s.draws = make([]verdict, s.o.Draws)
+	return each(ctx, s.o.Workers, s.o.Draws, func(bench *column.Bench, i int) {
+		s.draws[i] = s.draw(s.o.Seed, i, bench)
+	})
 }
 
 func (s *simulation) share(count int) layout.Share {

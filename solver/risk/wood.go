@@ -27,6 +27,9 @@ type wood struct {
 	cuts  map[string]*cut // by what is wanted
 }
 
+// urgency is how much more an urgent part is worth.
+const urgency = 100
+
 // mostCuts is how many cuts of one piece of wood are remembered.
 const mostCuts = 5000
 
@@ -71,13 +74,17 @@ func layersAtMost(part *layout.Part, b *layout.Board) layout.Length {
 func square(l, w layout.Length) float64 { return float64(l) * float64(w) / 1e12 }
 
 // cutFor is a good way to cut the wood for no more than limits, or nil where it can give
-// nothing of that.
-func (w *wood) cutFor(j *job, bench *column.Bench, limits []int) *cut {
-	asked := make([]int, len(limits))
+// nothing of that. What is urgent is worth any amount of the rest.
+func (w *wood) cutFor(j *job, bench *column.Bench, limits, urgent []int) *cut {
+	asked, price := make([]int, len(limits)), slices.Clone(j.price)
 	var key []byte
 	for i, n := range limits {
 		asked[i] = max(0, min(n, w.most[i]))
-		key = binary.AppendUvarint(key, uint64(asked[i]))
+		first := uint64(0)
+		if urgent != nil && urgent[i] > 0 && asked[i] > 0 {
+			first, price[i] = 1, price[i]*urgency
+		}
+		key = binary.AppendUvarint(key, 2*uint64(asked[i])+first)
 	}
 	if !wants(asked) {
 		return nil
@@ -88,7 +95,7 @@ func (w *wood) cutFor(j *job, bench *column.Bench, limits []int) *cut {
 	if known {
 		return c
 	}
-	found := bench.Within(w.ready(), j.price, asked, 2)
+	found := bench.Within(w.ready(), price, asked, 2)
 	if found.Root != nil && wants(found.Counts) {
 		c = j.newCut(w, found.Root, found.Counts)
 	}
