@@ -168,7 +168,7 @@ func cutOff(t *testing.T, plan *layout.Plan, name string) *layout.Plan {
 	if err := d.Cut(name); err != nil {
 		t.Fatal(err)
 	}
-	next, err := d.Complete(func(p *layout.Problem) (*layout.Plan, error) { return planFor(t, p), nil })
+	next, err := d.Complete(func(p *layout.Problem, _ bool) (*layout.Plan, error) { return planFor(t, p), nil })
 	if err != nil {
 		t.Fatal(err)
 	}
