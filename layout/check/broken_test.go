@@ -198,6 +198,13 @@ func TestBrokenTrees(t *testing.T) {
 		// V13: layers
 		{"resawn without leave", "V13", "resawn into 2 layers", true, func(p *layout.Plan) { p.Problem.Bill[3].Resaw = false }},
 		{"layers too short", "V13", "its layers are 350 mm long", false, func(p *layout.Plan) { p.Problem.Shop.MinBlank = 351 * mm }},
+		{"resawn on edge without leave", "V13", "resawn into 2 layers", false, func(p *layout.Plan) {
+			down(p, 1, 0, 1, 1).Layers = 2
+		}},
+		{"layers on edge", "V5", "needs 45 mm", false, func(p *layout.Plan) { // 2 x 19 + 2 + 2 x 2.5
+			p.Problem.Bill[4].Resaw = true
+			down(p, 1, 0, 1, 1).Layers = 2
+		}},
 		{"layers thicker than the strip", "V5", "the thickest of its parts needs 22 mm", false, func(p *layout.Plan) {
 			p.Problem.Shop.ResawKerf = 5 * mm
 		}},
