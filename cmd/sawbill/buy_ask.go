@@ -10,6 +10,7 @@ import (
 
 	"sawbill/layout"
 	"sawbill/layout/files"
+	"sawbill/layout/steps"
 	"sawbill/solver/buy"
 )
 
@@ -71,7 +72,7 @@ func assumed(shop *layout.Shop, u *buy.Usual) []string {
 		"boards are rough and flat: where they are bowed, cupped or twisted, ask for thicker ones or more",
 	)
 	if most := shop.MachineWidth(); most > 0 && most < u.Widest {
-		lines = append(lines, fmt.Sprintf("boards wider than %s are ripped rough before the machines take them: snap a line, bandsaw or track saw", say(most)))
+		lines = append(lines, fmt.Sprintf("boards wider than %s are ripped rough before the machines take them. %s", say(most), steps.CautionRoughRip))
 	}
 	return lines
 }

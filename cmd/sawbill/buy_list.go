@@ -3,11 +3,13 @@ package main
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 	"text/tabwriter"
 
 	"sawbill/layout"
 	"sawbill/layout/files"
+	"sawbill/layout/steps"
 )
 
 // printBuying is a list to take to the yard.
@@ -23,6 +25,9 @@ func printBuying(w io.Writer, b files.Buying) {
 	fmt.Fprintln(w, "\nhow to know them:")
 	for _, board := range b.Boards {
 		fmt.Fprintf(w, "  %s: %s\n", board.Mark, looks(b.Shop, board))
+		for _, caution := range boardCautions(b.Shop, board) {
+			fmt.Fprintf(w, "    %s\n", caution)
+		}
 	}
 	printMissing(w, b.Missing)
 	fmt.Fprintln(w, "\nMeasure each board and look at both its faces before you pay: only what the stock says of it was reckoned with.")
@@ -98,4 +103,16 @@ func looks(shop *layout.Shop, b *layout.Board) string {
 		defects = "no defects marked"
 	}
 	return strings.Join(append(words, defects), "; ")
+}
+
+// boardCautions is what a buyer should know of a board before it is cut.
+func boardCautions(shop *layout.Shop, b *layout.Board) []string {
+	var list []string
+	if slices.ContainsFunc(b.Defects, func(d layout.Defect) bool { return d.Kind == layout.Metal }) {
+		list = append(list, string(steps.CautionMetal))
+	}
+	if most := shop.MachineWidth(); most > 0 && b.FullWidth() > most {
+		list = append(list, "Wider than the machines: it is ripped rough first. "+string(steps.CautionRoughRip))
+	}
+	return list
 }

@@ -58,9 +58,9 @@ const (
 // is part of none that was refused, for these are met by a hair once they are rounded,
 // or put aside. ok is false when that is not certain.
 func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
-	yard := d.yard()
+	lots := d.lots()
 	var demand []int
-	var rows [][]int // by requirement, then by board of the yard
+	var gives []func(lot, n int) int // by demand: what so many boards of a lot give
 	for _, r := range d.needs {
 		left := r.Wanted
 		for _, b := range d.withRack(nil) {
@@ -69,22 +69,53 @@ func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
 		if left <= 0 {
 			continue
 		}
-		row := make([]int, len(yard))
-		for k, b := range yard {
-			row[k] = shareOf(r.Most[b], left)
-		}
-		demand, rows = append(demand, needUnits), append(rows, row)
+		demand = append(demand, needUnits)
+		gives = append(gives, func(lot, n int) int { return shareOf(min(r.Most[lots[lot][0]], left)*int64(n), left) })
 	}
 	for _, set := range slices.Concat(d.refused, d.aside) {
-		row := make([]int, len(yard))
-		for k, b := range yard {
-			if !slices.Contains(set, d.asked.Stock[b].Mark) {
-				row[k] = 1
+		demand = append(demand, 1)
+		gives = append(gives, func(lot, n int) int {
+			if n > d.among(lots[lot], set) {
+				return 1
 			}
-		}
-		demand, rows = append(demand, 1), append(rows, row)
+			return 0
+		})
 	}
-	return d.choose(yard, demand, rows)
+	return d.choose(lots, demand, gives)
+}
+
+func (d *decision) choose(lots [][]int, demand []int, gives []func(lot, n int) int) (marks []string, price layout.Money, ok bool) {
+	var columns []choose.Column
+	var takes []int // by column: how many boards
+	var all int64
+	for k, lot := range lots {
+		cost := int64(d.asked.Stock[lot[0]].Cost)
+		for n := 1; n <= len(lot); n++ {
+			counts := make([]int, len(demand))
+			for r := range demand {
+				counts[r] = gives[r](k, n)
+			}
+			columns, takes = append(columns, choose.Column{Group: k, Cost: int64(n) * cost, Counts: counts}), append(takes, n)
+		}
+		all += cost * int64(len(lot))
+	}
+	if all >= mostChosen/needUnits/int64(len(demand)+1) {
+		return nil, 0, false // sums of penalties could be too large
+	}
+	penalty := make([]int64, len(demand))
+	for r := range penalty {
+		penalty[r] = all + 1
+	}
+	choice, cost, proven := choose.Best(len(lots), demand, penalty, columns, nil, belowNodes)
+	for k, c := range choice {
+		if c < 0 {
+			continue
+		}
+		for _, b := range lots[k][:takes[c]] {
+			marks = append(marks, d.asked.Stock[b].Mark)
+		}
+	}
+	return marks, layout.Money(cost), proven && cost <= all
 }
 
 // shareOf is how much of a whole above 0 a part is, in units, rounded up; at most all
@@ -99,43 +130,4 @@ func shareOf(part, whole int64) int {
 		units++
 	}
 	return int(units)
-}
-
-// yard are the boards of the yard, by index into the stock.
-func (d *decision) yard() []int {
-	var boards []int
-	for i := range d.asked.Stock {
-		if d.asked.Stock[i].Source == layout.Yard {
-			boards = append(boards, i)
-		}
-	}
-	return boards
-}
-
-func (d *decision) choose(yard, demand []int, rows [][]int) (marks []string, price layout.Money, ok bool) {
-	columns := make([]choose.Column, len(yard))
-	var all int64
-	for k, b := range yard {
-		counts := make([]int, len(rows))
-		for r := range rows {
-			counts[r] = rows[r][k]
-		}
-		cost := d.asked.Stock[b].Cost
-		columns[k] = choose.Column{Group: k, Cost: int64(cost), Counts: counts}
-		all += int64(cost)
-	}
-	if all >= mostChosen/needUnits/int64(len(demand)+1) {
-		return nil, 0, false // sums of penalties could be too large
-	}
-	penalty := make([]int64, len(demand))
-	for r := range penalty {
-		penalty[r] = all + 1
-	}
-	choice, cost, proven := choose.Best(len(yard), demand, penalty, columns, nil, belowNodes)
-	for k, c := range choice {
-		if c >= 0 {
-			marks = append(marks, d.asked.Stock[yard[k]].Mark)
-		}
-	}
-	return marks, layout.Money(cost), proven && cost <= all
 }

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"context"
 	"slices"
-	"strings"
 
 	"sawbill/layout"
 	"sawbill/solver"
@@ -43,16 +42,6 @@ func missing(plan *layout.Plan) layout.Score {
 	s := plan.Score()
 	s.Cost = 0
 	return s
-}
-
-// key names a set of boards; boards of one row of the stock are alike.
-func (d *decision) key(marks []string) string {
-	var rows []string
-	for _, mark := range marks {
-		rows = append(rows, cmp.Or(d.asked.Board(mark).Base, mark))
-	}
-	slices.Sort(rows)
-	return strings.Join(rows, "\x00")
 }
 
 // firstAsGood ends a solve with the first plan that leaves no more missing than
