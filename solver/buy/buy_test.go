@@ -121,6 +121,32 @@ func TestDecideAgainstPlanning(t *testing.T) {
 	}
 }
 
+// Whoever has no time gets an answer all the same, if only what is missing.
+func TestDecideAndAskWithoutTime(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	for seed := range int64(12) {
+		p := jobs.Varied(jobs.Size{Boards: 6, Kinds: 3, Pieces: 12}, seed)
+		for i := range p.Stock[3:] {
+			p.Stock[3+i].Source = layout.Yard
+		}
+		a, err := Decide(ctx, p, Options{})
+		if err != nil {
+			t.Fatalf("seed %d: %v", seed, err)
+		}
+		holdAnswer(t, seed, p, a)
+		advice, err := Ask(ctx, p, AskOptions{})
+		if err != nil {
+			t.Fatalf("seed %d: %v", seed, err)
+		}
+		for _, w := range advice.Woods {
+			if w.Piles != 0 || w.Half != nil || w.Most != nil {
+				t.Errorf("seed %d: amounts without a plan: %+v", seed, w)
+			}
+		}
+	}
+}
+
 // tinyYard is a tiny job of which all boards but perhaps the first are at the yard.
 func tinyYard(seed int64) *layout.Problem {
 	p := exhaust.Tiny(seed)

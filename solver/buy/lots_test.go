@@ -27,8 +27,8 @@ func alikeYard() *layout.Problem {
 }
 
 // Nine shelves come cheapest out of three boards of two and one of three, for 44; two of
-// two and two of three give ten for 48, five of two for 50. Sets that differ only in which boards
-// of a row they hold are looked at once.
+// two and two of three give ten for 48, five of two for 50. Sets that differ only in
+// which boards of a row they hold are looked at once.
 func TestAlikeBoardsAreOneLot(t *testing.T) {
 	d := &decision{asked: alikeYard(), o: Options{Solve: solver.Options{Rounds: 1, Workers: 1}}}
 	d.paid = inYardMoney(d.asked)
