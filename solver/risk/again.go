@@ -9,7 +9,11 @@ import "slices"
 func (r *play) again(at int) *cut {
 	b := &r.j.planned[r.j.turn[at]]
 	short := r.outlook(at, b.cut)
-	if !wants(short) || !r.couldHelp(b.wood, short) {
+	if !wants(short) {
+		r.clear = slices.Clone(r.need)
+		return b.cut
+	}
+	if !r.couldHelp(b.wood, short) {
 		return b.cut
 	}
 	limits := make([]int, len(short))

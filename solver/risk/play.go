@@ -15,6 +15,7 @@ type play struct {
 	need  []int           // by row, what is missing; less than 0: what there is beyond
 	free  pile
 	cuts  []made // what was cut
+	clear []int  // what was missing when all of it could last be seen to come from free wood
 }
 
 // made is a piece of wood that was cut.
@@ -31,7 +32,7 @@ func (r *play) run() bool {
 	for at, k := range r.j.turn {
 		b := &r.j.planned[k]
 		c := b.cut
-		if wants(r.need) && !b.kept {
+		if wants(r.need) && !b.kept && !slices.Equal(r.need, r.clear) {
 			c = r.again(at)
 		}
 		r.saw(piled{b.wood, k}, c)

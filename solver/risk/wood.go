@@ -27,6 +27,12 @@ type wood struct {
 	cuts  map[string]*cut // by what is wanted
 }
 
+// swift is a configuration that finds a cut in about a thousandth of a second: a draw
+// asks for many.
+func swift() column.Config {
+	return column.Config{MostX: 800, MostY: 300, MostStarts: 3, MostHeights: 12}
+}
+
 // urgency is how much more an urgent part is worth.
 const urgency = 100
 
@@ -59,7 +65,7 @@ func (j *job) newWood(b layout.Board) *wood {
 			w.most[i] = 1 + int(w.area*float64(layersAtMost(part, &b))/square(part.Length, min(part.Width, part.Thickness)))
 		}
 	}
-	w.ready = sync.OnceValue(func() *column.Board { return column.New(j.p, &w.board, column.Quick()) })
+	w.ready = sync.OnceValue(func() *column.Board { return column.New(j.p, &w.board, swift()) })
 	return w
 }
 
