@@ -20,6 +20,7 @@ type dive struct {
 	w      *worker
 	rng    *rand.Rand
 	daring float64 // how far the choices are left to chance
+	slow   int     // how many times as long as usual a pricing takes
 	free   [][]int // boards alike, those that are not cut yet
 	r      *restricted
 	st     *state
@@ -51,8 +52,9 @@ func (s *search) plunge(n int) bool {
 		return false
 	}
 	dives := make([]*dive, divesAtOnce)
+	slow := s.slowness()
 	for k := range dives {
-		dives[k] = &dive{s: s, rng: rand.New(rand.NewSource(s.rng.Int63()))}
+		dives[k] = &dive{s: s, slow: slow, rng: rand.New(rand.NewSource(s.rng.Int63()))}
 		if n > 0 || k > 0 {
 			dives[k].daring = 0.3
 		}
@@ -94,6 +96,7 @@ func (d *dive) run() {
 // most where there are many kinds of boards, and at least one.
 func (d *dive) rounds(pricings, most int) int {
 	n := max(1, len(d.free))
+	pricings = max(n, pricings/d.slow)
 	return max(1, min(most, pricings/n)) + pricings/8/n
 }
 

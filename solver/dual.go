@@ -26,6 +26,7 @@ type dual struct {
 	worth  []float64 // of boards at the center
 	scale  []float64 // by board: what its columns count for; nil: 1
 	count  int       // rounds made
+	steps  int       // with which boards were priced
 	ended  bool      // nothing more was found
 }
 
@@ -45,7 +46,7 @@ func (s *search) settle(from *state) {
 			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
 		}
 	}
-	d.run(d.rounds())
+	d.run(d.rounds(), firstEffort)
 	s.settleOn(d)
 }
 
@@ -81,7 +82,7 @@ func (d *dual) again(demand []int, scale []float64) *dual {
 	if d.center != nil {
 		n.price(d.center, nil)
 	}
-	n.run(n.rounds())
+	n.run(n.rounds(), firstEffort)
 	return n
 }
 
@@ -92,13 +93,30 @@ func (d *dual) factor(board int) float64 {
 	return d.scale[board]
 }
 
-// run seeks until nothing more is found or so many rounds were made in all.
-func (d *dual) run(most int) {
-	for !d.ended && d.count < most && !d.s.workers[0].stop() {
+// run seeks until nothing more is found, so many rounds were made in all, or so much
+// was done for a board.
+func (d *dual) run(most, effort int) {
+	for !d.ended && d.count < most && !d.tired(effort) && !d.s.workers[0].stop() {
 		d.count++
+		before := d.s.steps()
 		d.ended = !d.round()
+		d.steps += d.s.steps() - before
 	}
 }
+
+// tired reports whether so many steps were made for each kind of board. A few rounds
+// are made at any rate.
+func (d *dual) tired(effort int) bool {
+	return d.count >= fewDualRounds && d.steps > effort*len(d.m.boards())
+}
+
+// How many steps are made for a board before the search begins, and in all; warped
+// boards take a hundred times as many for a pricing as simple ones.
+const (
+	fewDualRounds = 6
+	firstEffort   = 15_000_000
+	fullEffort    = 40_000_000
+)
 
 // cost is what a board costs, as a value.
 func (s *search) cost(board int) float64 {

@@ -53,7 +53,7 @@ func newGuide(asked *layout.Problem, sets []layout.Set, o Options, stop func() b
 func (g *guide) settle(goal []int) {
 	g.s.copies.goal = goal
 	g.s.master = g.s.newDual(g.s.newMaster(g.s.usable, goal, false))
-	g.s.master.run(g.s.master.rounds())
+	g.s.master.run(g.s.master.rounds(), firstEffort)
 	g.s.proof, g.s.sets = g.s.newProof(), g.s.newSets()
 }
 

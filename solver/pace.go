@@ -4,46 +4,46 @@ package solver
 // has worked no more than the search since it began to take turns. Work is counted,
 // never timed, so that the same rounds give the same answer.
 type pace struct {
-	turns        int // how often it was asked
-	search, bare int // pricings of the search; of all when the proof last ended
-	proof        int // the same of the proof, and what its looks amount to
+	done   int // steps by everybody when the proof last ended
+	search int // steps of the search
+	proof  int // steps of the proof
 }
 
-// stepsPricing is how many steps of a look take about as long as one quick pricing.
-const stepsPricing = 300_000
+// leastSteps is what a round of the search counts for at least, so that the proof is
+// not kept waiting where the search goes through what it knows already.
+const leastSteps = 1_000_000
 
 // turn reports whether the proof may go on.
 func (c *pace) turn(s *search) bool {
-	c.turns++ // so that it is not kept waiting where the search prices nothing
-	return c.proof <= c.search+s.pricings()-c.bare+c.turns
-}
-
-// begin is what is done before a step of the proof.
-func (c *pace) begin(s *search) (before int) {
-	c.search += s.pricings() - c.bare
-	return s.pricings() + s.looks()/stepsPricing
+	c.search += max(leastSteps, s.steps()-c.done)
+	c.done = s.steps()
+	return c.proof <= c.search
 }
 
 // end counts a step of the proof.
-func (c *pace) end(s *search, before int) {
-	c.bare = s.pricings()
-	c.proof += c.bare + s.looks()/stepsPricing - before
+func (c *pace) end(s *search) {
+	c.proof += s.steps() - c.done
+	c.done = s.steps()
 }
 
-// pricings is how often boards were priced in all, and looks the steps with which
-// they were looked at.
-func (s *search) pricings() int {
+// steps is how much the workers have done, in steps of a few nanoseconds.
+func (s *search) steps() int {
 	sum := 0
 	for _, w := range s.workers {
-		sum += w.bench.Runs
+		sum += w.bench.Steps + w.looks
 	}
 	return sum
 }
 
-func (s *search) looks() int {
-	sum := 0
+// slowness is how many times as many steps as usual the boards of a job take for a
+// pricing, rounded down; at least 1.
+func (s *search) slowness() int {
+	runs := 1
 	for _, w := range s.workers {
-		sum += w.looks
+		runs += w.bench.Runs
 	}
-	return sum
+	return max(1, s.steps()/runs/usualSteps)
 }
+
+// usualSteps is how many steps a pricing of a board that is not warped takes.
+const usualSteps = 300_000

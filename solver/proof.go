@@ -36,21 +36,24 @@ type proofStage struct {
 	anew bool
 }
 
+// glance is the work of the first look, at prices that may not be settled yet.
+const glance = 8e6
+
 // proofStages are the looks in their order. Those at one choice of prices are
-// sharp before another is made of what they show. Where there are many boards the
-// first look is not worth its time.
+// sharp before another is made of what they show. Where there are many boards, or they
+// take long to be made ready, the first look is not worth its time.
 func (s *search) proofStages() []proofStage {
 	stages := []proofStage{
-		{8e6, false}, {64e6, false},
+		{glance, false}, {64e6, false},
 		{64e6, true}, {256e6, false}, {64e6, true}, {256e6, false}, {1e9, false},
 	}
-	if len(s.usable) > mostGlanced {
+	if len(s.usable) > mostGlanced || s.slowness() > 2 {
 		return stages[1:]
 	}
 	return stages
 }
 
-// mostGlanced is the most boards of a job that are looked at briefly first.
+// mostGlanced is the most boards of a job that are glanced at.
 const mostGlanced = 100
 
 // newProof begins a proof at the prices that the search settled on.
@@ -84,15 +87,15 @@ const (
 // them; it reports whether a stage was finished.
 func (q *proof) step() bool {
 	q.follow()
-	if q.stage == len(q.stages) || q.stage > 0 && !q.pace.turn(q.s) {
+	if turn := q.pace.turn(q.s); q.stage == len(q.stages) || q.stage > 0 && !turn {
 		return false
 	}
-	defer q.pace.end(q.s, q.pace.begin(q.s))
+	defer q.pace.end(q.s)
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
-	if d := a.dual; !a.done && a.next == 0 && !d.ended && d.count < d.most() {
-		d.run(d.count + max(leastRounds, proofPricings/max(1, len(a.boards))))
-		q.attempts[len(q.attempts)-1] = q.s.newAttempt(d)
+	if d := a.dual; stage.work > glance && a.next == 0 && !d.ended && d.count < d.most() && !d.tired(fullEffort) {
+		d.run(d.count+max(leastRounds, proofPricings/max(1, len(a.boards))), fullEffort)
+		q.replace(q.s.newAttempt(d))
 		return false
 	}
 	if stage.anew && a.done && a.next == 0 && a.dual.worth != nil {
@@ -113,6 +116,15 @@ func (q *proof) step() bool {
 	a.next, a.done = 0, true
 	q.stage++
 	return true
+}
+
+// replace puts an attempt in the place of the last one, unless that has proven
+// something.
+func (q *proof) replace(a *attempt) {
+	if last := len(q.attempts) - 1; !q.attempts[last].done {
+		q.attempts = q.attempts[:last]
+	}
+	q.attempts = append(q.attempts, a)
 }
 
 // bound is the most that is proven for plans that make so many pieces, and the

@@ -94,7 +94,7 @@ func (q *Requirements) prices(boards []int) (price []ceiling.Value, short bool) 
 			d.m.offerRaw(rawColumn{b, 0, c.Counts}, 1)
 		}
 	}
-	d.run(d.most())
+	d.run(d.most(), fullEffort)
 	if d.center == nil {
 		return nil, false
 	}

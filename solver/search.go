@@ -34,6 +34,7 @@ type search struct {
 	islands []*island
 	gives   [][]bool // by board and row of the bill
 	best    *state
+	filled  *state // the best plan into which it was last tried to lay what is missing
 	// unmatched is the same job without regard to match words, of which alone something
 	// can be proven; nil where there are none.
 	unmatched *search

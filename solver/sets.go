@@ -128,7 +128,7 @@ func (q *sets) look(set *boardSet) {
 	switch {
 	case set.attempt == nil:
 		d := s.newDual(s.newMaster(set.boards, q.made, true))
-		d.run(d.most())
+		d.run(d.most(), fullEffort)
 		set.attempt = s.newAttempt(d)
 	case set.attempt.dual.worth != nil:
 		set.attempt = s.newAttempt(set.attempt.dual.again(q.made, set.attempt.factors()))

@@ -25,6 +25,9 @@ func (s *search) makeMissing() bool {
 	if !s.short() || s.leastMissing() || w.stop() {
 		return false
 	}
+	if s.fillIn() {
+		return true
+	}
 	rng := rand.New(rand.NewSource(s.rng.Int63()))
 	boards := s.holders(s.drawMissing(rng), rng)
 	limits := slices.Clone(s.best.missing)

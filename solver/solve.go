@@ -84,6 +84,7 @@ func withoutSpares(ctx context.Context, p *layout.Problem, o Options) (*layout.P
 	s := newSearch(homes(p, o, stop), o, stop)
 	if s.p != p {
 		s.unmatched = newSearch(p, o, stop)
+		s.unmatched.workers = s.workers // so that search and proof know of each other's work
 	}
 	a := &outcome{s: s, asked: p}
 	status, err := s.run(ctx, a)

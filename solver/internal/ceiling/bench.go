@@ -33,6 +33,7 @@ type Bench struct {
 	mem64    []Value
 
 	work, most int // steps made for the bound at hand, and how many may be
+	ready      int // steps made before, to make ready for it
 	stop       func() bool
 }
 
@@ -63,7 +64,7 @@ type offer struct {
 const none32 = -1
 
 // Work is how many steps the last bound took.
-func (b *Bench) Work() int { return b.work }
+func (b *Bench) Work() int { return b.ready + b.work }
 
 // size gives a slice of n values, all v, in the memory of s.
 func size[T any](s []T, n int, v T) []T {
@@ -88,7 +89,7 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.starts, b.chains = b.starts[:0], b.chains[:0]
 	b.mem32, b.mem64 = nil, nil
 	b.former = size[int32](b.former, b.top()+1, none32)
-	b.work = 0
+	b.work, b.ready = 0, 0
 	for i := range w.lanes {
 		b.addLane(&w.lanes[i])
 	}

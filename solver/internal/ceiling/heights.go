@@ -1,7 +1,6 @@
 package ceiling
 
 import (
-	"encoding/binary"
 	"slices"
 
 	"sawbill/layout"
@@ -146,14 +145,11 @@ func (o offcuts) hindered() bool {
 	return len(o) != 1 || len(o[0].holes) > 0 || o[0].along.Len() < o[0].w.wood.Length
 }
 
-// appendKey tells offcuts apart that differ.
-func (o offcuts) appendKey(key []byte) []byte {
-	for i := range o {
-		key = binary.AppendVarint(key, int64(o[i].along.Lo))
-		key = binary.AppendVarint(key, int64(o[i].along.Hi))
-		key = o[i].area.appendKey(key)
-	}
-	return key
+// same reports whether two are the same.
+func (o offcuts) same(p offcuts) bool {
+	return slices.EqualFunc(o, p, func(a, b stretch) bool {
+		return a.along == b.along && a.height == b.height && slices.Equal(a.holes, b.holes)
+	})
 }
 
 // met is the marks that a strip from position j meets for certain when it takes
@@ -166,16 +162,4 @@ func (w *Board) met(j, m int) set {
 		}
 	}
 	return met
-}
-
-// appendKey tells areas apart that differ.
-func (a *area) appendKey(key []byte) []byte {
-	key = binary.AppendVarint(key, int64(a.height))
-	key = binary.AppendVarint(key, int64(len(a.holes)))
-	for _, h := range a.holes {
-		key = binary.AppendVarint(key, int64(h.along.Lo))
-		key = binary.AppendVarint(key, int64(h.along.Hi))
-		key = binary.AppendVarint(key, int64(h.cover))
-	}
-	return key
 }

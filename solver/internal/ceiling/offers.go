@@ -1,7 +1,6 @@
 package ceiling
 
 import (
-	"encoding/binary"
 	"slices"
 )
 
@@ -10,12 +9,20 @@ type laneWork struct {
 	b      *Bench
 	l      *lane
 	stacks []stacks
-	known  map[string]int32 // rows
+	known  map[uint64][]int32 // rows, by what their worths come to
+	first  int                // row of the lane
+	full   []rowKey           // by row, from the first of the lane on
+}
+
+// rowKey is what tells rows apart.
+type rowKey struct {
+	offcuts offcuts
+	worth   []Value
 }
 
 // addLane offers the strips of one thickness.
 func (b *Bench) addLane(l *lane) {
-	n := &laneWork{b: b, l: l, known: map[string]int32{}}
+	n := &laneWork{b: b, l: l, known: map[uint64][]int32{}, first: len(b.rows)}
 	for k := range l.classes {
 		n.stacks = append(n.stacks, b.stacks(&l.classes[k]))
 	}
@@ -111,6 +118,9 @@ func (n *laneWork) clear(h int) (worth []Value, gives bool) {
 	return worth, gives
 }
 
+// stepsReady is what one worth counts for of the steps made to make ready.
+const stepsReady = 8
+
 // worths sets b.worth to what the cells of a strip are worth, by class and zone.
 // It reports whether any is worth less than where nothing is in the way.
 func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
@@ -120,6 +130,7 @@ func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
 		c := &n.l.classes[i]
 		for z := range c.zones {
 			v := b.cell(n.l, n.l.heights[h], j, c, &n.stacks[i], &c.zones[z])
+			b.ready += stepsReady
 			b.worth = append(b.worth, v)
 			less = less || v != clear[i]
 		}
@@ -130,17 +141,28 @@ func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
 // row is the row with some worths and offcuts.
 func (n *laneWork) row(o offcuts, worth []Value) int32 {
 	b := n.b
-	key := o.appendKey(nil)
-	for _, v := range worth {
-		key = binary.AppendVarint(key, int64(v))
-	}
-	if id, ok := n.known[string(key)]; ok {
-		return id
+	sum := sumOf(worth)
+	for _, id := range n.known[sum] {
+		if k := &n.full[int(id)-n.first]; slices.Equal(k.worth, worth) && k.offcuts.same(o) {
+			return id
+		}
 	}
 	id := int32(len(b.rows))
-	n.known[string(key)] = id
-	b.rows = append(b.rows, newRow(n.l, o, slices.Clone(worth)))
+	n.known[sum] = append(n.known[sum], id)
+	k := rowKey{o, slices.Clone(worth)}
+	n.full = append(n.full, k)
+	b.rows = append(b.rows, newRow(n.l, o, k.worth))
 	return id
+}
+
+// sumOf is a number that is most often another for other values (Fowler, Noll & Vo
+// 1991).
+func sumOf(values []Value) uint64 {
+	sum := uint64(14695981039346656037)
+	for _, v := range values {
+		sum = (sum ^ uint64(v)) * 1099511628211
+	}
+	return sum
 }
 
 // newRow is a row with some worths by class and zone.

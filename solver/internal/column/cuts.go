@@ -88,7 +88,7 @@ func (w *Board) afterLengths(a, n int) []int {
 // with rng, by chance.
 func (w *Board) chooseCuts(candidates []int, rng *rand.Rand) {
 	starts := w.anchors()
-	most := w.cfg.MostStarts
+	most := w.mostStarts()
 	if len(starts) > most/2+1 {
 		starts = spread(starts, most/2+1, rng)
 	}
@@ -102,6 +102,20 @@ func (w *Board) chooseCuts(candidates []int, rng *rand.Rand) {
 	}
 	w.ends = w.endsFor(w.starts)
 }
+
+// mostStarts is how many starts are tried: fewer where a blank of a warped board may
+// hold so many kinds of strips that one start takes as long as several on others.
+func (w *Board) mostStarts() int {
+	most := w.cfg.MostStarts
+	if work := len(w.profiles) * w.x.n; !(w.wood.Flat() && w.wood.Crook == 0) && work > manyStrips {
+		most = max(2, most*manyStrips/work)
+	}
+	return most
+}
+
+// manyStrips is how many kinds of strips times positions along are no reason for
+// fewer starts.
+const manyStrips = 100_000
 
 func (w *Board) endsFor(starts []int) []int {
 	ends := []int{w.last()}

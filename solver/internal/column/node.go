@@ -75,6 +75,7 @@ func (b *Bench) nodeRun(t across, y1 layout.Length) {
 	node.y1, node.near = y1, w.nearOf(t.be.a, t.be.ends[t.k], y1)
 	node.j0 = w.y.up(node.near)
 	n := w.y.up(w.top+w.shop.RipKerf) + 1
+	b.Steps += n * len(b.tried)
 	b.nodeReset(n, t.m)
 	b.markUseful(t.k, t.m)
 	opened := node.near + w.y.unit // beyond that strips of every lean may be the first

@@ -21,6 +21,13 @@ func (w *Board) shrink(root *layout.Node) *layout.Node {
 	return c
 }
 
+// Bare is a copy of a cut tree of which nothing is kept but the parts.
+func Bare(root *layout.Node) *layout.Node {
+	c := root.Clone()
+	dropOffcuts(c)
+	return c
+}
+
 // dropOffcuts takes out the offcuts below n, and what then holds nothing.
 func dropOffcuts(n *layout.Node) {
 	for _, c := range n.Children {

@@ -55,6 +55,7 @@ func (b *Bench) stripRun(id, a, first, n int) {
 	b.strip.v = size(b.strip.v, max(n, first)+1, none)
 	b.strip.from = room(b.strip.from, max(n, first)+1)
 	b.strip.rise = b.strip.rise[:0]
+	b.Steps += n - first
 	v, from := b.strip.v, b.strip.from
 	partsFrom := w.x.up(w.x.at(a) + max(w.end, w.shop.Snipe))
 	var inner *stripKeep

@@ -49,7 +49,7 @@ func all() []jobs.Named {
 
 // What files would be refused for, no job may hold either.
 func TestNamedJobsAreSound(t *testing.T) {
-	for _, j := range append(all(), jobs.Large(), jobs.Huge()) {
+	for _, j := range append(append(all(), jobs.ShopWarped()...), jobs.Large(), jobs.Huge()) {
 		_, complaints := layout.NewProblem(j.Problem.Shop, j.Problem.Stock, j.Problem.Bill, false)
 		for _, c := range complaints {
 			t.Errorf("%s: %v", j.Name, c)

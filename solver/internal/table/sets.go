@@ -23,6 +23,7 @@ func sets() []set {
 		{"stock", "published plates: as few as possible", publishedStock},
 		{"small", "3 to 5 boards, 8 to 30 pieces", whole(jobs.Small)},
 		{"shop", "15 to 40 boards, 60 to 200 pieces", whole(jobs.Shop)},
+		{"warped", "the same, of warped boards, with bevels and the rest", whole(jobs.ShopWarped)},
 		{"large", "200 boards, 1500 pieces", whole(one(jobs.Large))},
 		{"huge", "1500 boards, 10 000 pieces", whole(one(jobs.Huge))},
 		{"mip", "small plain jobs, against general solvers for integer programs", programs},
