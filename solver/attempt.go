@@ -17,6 +17,7 @@ type attempt struct {
 	most   []ceiling.Value // by index into boards
 	sharp  []bool          // the same: no more work makes it less
 	done   bool            // every board was looked at
+	some   bool            // some were, to learn by how much they are worth more
 	next   int             // the board that is looked at next
 }
 
@@ -25,9 +26,12 @@ func (s *search) newAttempt(d *dual) *attempt {
 	for _, v := range d.prices()[:len(s.p.Bill)] {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
-	a.most, a.sharp = make([]ceiling.Value, len(a.boards)), make([]bool, len(a.boards))
+	a.most, a.sharp = slices.Repeat([]ceiling.Value{unseen}, len(a.boards)), make([]bool, len(a.boards))
 	return a
 }
+
+// unseen stands for what is not known of a board that was not looked at.
+const unseen ceiling.Value = -1
 
 func (a *attempt) cost(k int) ceiling.Value {
 	return ceiling.Value(column.FromMoney(a.s.p.Stock[a.boards[k]].Cost))
@@ -81,7 +85,10 @@ func (a *attempt) factors() []float64 {
 	}
 	for k, b := range a.boards {
 		if f[b] == 0 {
-			f[b] = max(1, min(sum/max(n, 1), a.dual.factor(b)*float64(a.enough(k))/max(a.dual.worth[b], 1)))
+			f[b] = max(1, sum/max(n, 1))
+			if a.most[k] != unseen {
+				f[b] = max(1, min(f[b], a.dual.factor(b)*float64(a.enough(k))/max(a.dual.worth[b], 1)))
+			}
 		}
 		own := f[b]
 		a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })

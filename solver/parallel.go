@@ -50,10 +50,11 @@ func (s *search) pricing() *pricer {
 	return s.quick
 }
 
-// closer is how they are priced once prices that fit are known.
+// closer is how they are priced once prices that fit are known: where there are many,
+// as before.
 func (s *search) closer() *pricer {
-	if len(s.usable) > manyBoards {
-		return s.swift
+	if len(s.usable) > mostGlanced {
+		return s.pricing()
 	}
 	return s.keen
 }

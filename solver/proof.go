@@ -34,20 +34,26 @@ type proof struct {
 type proofStage struct {
 	work int // steps with which a board is looked at
 	anew bool
+	some bool // a few boards stand for all
 }
 
 // glance is the work of the first look, at prices that may not be settled yet.
 const glance = 8e6
 
 // proofStages are the looks in their order. Those at one choice of prices are
-// sharp before another is made of what they show. Where there are many boards, or they
-// take long to be made ready, the first look is not worth its time.
+// sharp before another is made of what they show. Where boards take long to be made
+// ready a first brief look is not worth its time; where there are many, a few of them
+// show what the prices should be.
 func (s *search) proofStages() []proofStage {
 	stages := []proofStage{
-		{glance, false}, {64e6, false},
-		{64e6, true}, {256e6, false}, {64e6, true}, {256e6, false}, {1e9, false},
+		{work: glance}, {work: 64e6},
+		{work: 64e6, anew: true}, {work: 256e6}, {work: 64e6, anew: true}, {work: 256e6}, {work: 1e9},
 	}
-	if len(s.usable) > mostGlanced || s.slowness() > 2 {
+	switch {
+	case len(s.usable) > mostGlanced:
+		stages[0] = proofStage{work: 64e6, some: true}
+		return slices.Delete(stages, 1, 2)
+	case s.slowness() > 2:
 		return stages[1:]
 	}
 	return stages
@@ -93,14 +99,18 @@ func (q *proof) step() bool {
 	defer q.pace.end(q.s)
 	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
-	if d := a.dual; stage.work > glance && a.next == 0 && !d.ended && d.count < d.most() && !d.tired(fullEffort) {
+	if d := a.dual; stage.work > glance && !stage.some && !a.some && a.next == 0 && !d.ended && d.count < d.most() && !d.tired(fullEffort) {
 		d.run(d.count+max(leastRounds, proofPricings/max(1, len(a.boards))), fullEffort)
 		q.replace(q.s.newAttempt(d))
 		return false
 	}
-	if stage.anew && a.done && a.next == 0 && a.dual.worth != nil {
+	if stage.some {
+		q.lookAtSome(a, stage.work)
+		return false
+	}
+	if stage.anew && (a.done || a.some) && a.next == 0 && a.dual.worth != nil {
 		a = q.s.newAttempt(a.dual.again(a.dual.m.demand, a.factors()))
-		q.attempts = append(q.attempts, a)
+		q.replace(a)
 	}
 	var batch []int
 	for len(batch) < proofBatch && a.next < len(a.boards) {
@@ -116,6 +126,17 @@ func (q *proof) step() bool {
 	a.next, a.done = 0, true
 	q.stage++
 	return true
+}
+
+// lookAtSome looks at boards here and there.
+func (q *proof) lookAtSome(a *attempt, work int) {
+	var batch []int
+	for k := range proofBatch {
+		batch = append(batch, k*len(a.boards)/proofBatch)
+	}
+	a.look(slices.Compact(batch), work)
+	a.some = true
+	q.stage++
 }
 
 // replace puts an attempt in the place of the last one, unless that has proven

@@ -49,7 +49,7 @@ func (s *search) proveRoughly(work int) {
 	s.master.ended = true
 	s.master.center = shaken(s.start, s.rng)
 	s.proof = s.newProof()
-	s.proof.stages = []proofStage{{work, false}}
+	s.proof.stages = []proofStage{{work: work}}
 	s.proof.step()
 }
 

@@ -8,7 +8,7 @@ import (
 
 // ShopWarped are the jobs of Shop with everything that wood and bills have beside
 // sizes: two boards in three are bowed, crooked, cupped or twisted, as much as
-// boards that have lain in a rack for a while; the jointer takes 8 in (200 mm) and the
+// boards that have lain in a rack for a while; the jointer takes 10 in (250 mm) and the
 // planer 13 in (330 mm); and some rows of each bill may stand on edge, may be resawn,
 // are bevelled, or are wanted from one board. Same jobs, whenever it is called.
 func ShopWarped() []Named {
@@ -22,10 +22,10 @@ func ShopWarped() []Named {
 
 func warpShop(p *layout.Problem, rng *rand.Rand) {
 	unit := layout.Inch / 32
-	p.Shop.JointerWidth, p.Shop.PlanerWidth = 8*layout.Inch, 13*layout.Inch
+	p.Shop.JointerWidth, p.Shop.PlanerWidth = 10*layout.Inch, 13*layout.Inch
 	if p.Shop.Units == layout.Millimetres {
 		unit = layout.Millimetre / 2
-		p.Shop.JointerWidth, p.Shop.PlanerWidth = 200*layout.Millimetre, 330*layout.Millimetre
+		p.Shop.JointerWidth, p.Shop.PlanerWidth = 250*layout.Millimetre, 330*layout.Millimetre
 	}
 	gap := func(most int) layout.Length {
 		if rng.Intn(3) == 0 {
