@@ -59,7 +59,9 @@ func checkBoard(a about, b *Board) {
 	checkName(a, "species", b.Species)
 	checkSize(a, "thickness", b.Thickness)
 	checkSize(a, "width", b.Width)
-	checkSize(a, "tip_width", b.TipWidth)
+	if b.TipWidth != b.Width { // otherwise it was said of the width
+		checkSize(a, "tip_width", b.TipWidth)
+	}
 	checkSize(a, "length", b.Length)
 	for _, gap := range []shopLength{{"bow", b.Bow}, {"crook", b.Crook}, {"cup", b.Cup}, {"twist", b.Twist}} {
 		if gap.length < 0 || gap.length > MaxLength {

@@ -17,6 +17,7 @@ type Bill struct {
 
 	name  string
 	lines []int // of the parts
+	sheet *sheet
 }
 
 // billRow is one row of a bill file.
@@ -51,7 +52,7 @@ const maxPriority = 1000
 // where there are complaints.
 func ReadBill(r io.Reader, name string, shop *layout.Shop) (*Bill, layout.Complaints) {
 	rows, sheet := readRows[billRow](r, name, layout.BillTable)
-	bill := &Bill{Skipped: sheet.skipped, name: name}
+	bill := &Bill{Skipped: sheet.skipped, name: name, sheet: sheet}
 	for i, row := range rows {
 		c := cells{sheet, sheet.lines[i], shop.Units}
 		bill.Parts = append(bill.Parts, c.part(row))

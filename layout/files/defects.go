@@ -19,12 +19,15 @@ import (
 // diameter goes outward. What reaches over the board is left so.
 func (c cells) defects(text string, frame layout.Rect) []layout.Defect {
 	var list []layout.Defect
-	for item := range strings.FieldsFuncSeq(c.plain(text), func(r rune) bool { return r == ';' || r == '|' }) {
+	for item := range strings.FieldsFuncSeq(text, func(r rune) bool { return r == ';' || r == '|' }) {
 		item = strings.Join(strings.Fields(item), " ")
 		if item == "" {
 			continue
 		}
-		d, want := parseDefect(item, frame, c.units)
+		d, want := parseDefect(c.plain(item), frame, c.units)
+		if want != "" && c.decimalComma() && strings.Contains(item, "@") && strings.Contains(item, ",") {
+			want = `want x in the place of the comma after @, such as "knot 31..33 x 1,5..3": here a comma is the decimal mark`
+		}
 		if want != "" {
 			c.fault("defects", item, want)
 			continue

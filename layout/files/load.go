@@ -129,6 +129,12 @@ func merge(found, checked layout.Complaints, shop *Shop, stock *Stock, bill *Bil
 	merged := slices.Clone(found)
 	for _, c := range checked {
 		c.File, c.Line = whereIs(c, shop, stock, bill)
+		switch c.Table {
+		case layout.StockTable:
+			c = asWritten(c, stock.sheet)
+		case layout.BillTable:
+			c = asWritten(c, bill.sheet)
+		}
 		if !unread[cell{c.File, c.Column, c.Line}] && (c.Column != "" || len(found) == 0) {
 			merged = append(merged, c)
 		}

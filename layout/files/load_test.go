@@ -138,6 +138,22 @@ dark,ash,3/4,1,,2,top,4,1,-1,box
 			`bill.csv:3: spare: found "-1", want a whole number from 0 to 100000`,
 			`bill.csv:3: piece: found "box", want what light has, of the same set: tray`,
 		}},
+		{"a row of a set without its slices, and one with a length", goodStock, `part,species,thickness,width,length,quantity,set,slices,slice_thickness
+light,ash,3/4,1,,2,top,,
+dark,ash,3/4,1,30,2,side,4,1
+`, []string{
+			`bill.csv:2: slices: is empty: want a whole number from 1 to 100000`,
+			`bill.csv:2: slice_thickness: is empty: want a length of more than 0 and at most 30 m`,
+			`bill.csv:3: length: found "30", leave it empty in a set: the plan chooses how long its strips are`,
+		}},
+		{"a width that nobody can read, without a tip", "board,species,thickness,width,length,bow\nA1,ash,4/4,broad,96,9999\nA2,ash,4/4,0,96,\n", goodBill, []string{
+			`stock.csv:2: width: found "broad", want a length such as 5-7/8, 5-7/8", 8' 2-1/2" or 149.5mm`,
+			`stock.csv:2: bow: found "9999", want a length of at most 30 m`,
+			`stock.csv:3: width: found "0", want a length of more than 0 and at most 30 m`,
+		}},
+		{"a comma after @ where it is the decimal mark", "board;species;thickness;width;length;defects\nA1;ash;4/4;8;96;knot@31..33,1-1/2..3\n", goodBill, []string{
+			`stock.csv:2: defects: found "knot@31..33,1-1/2..3", want x in the place of the comma after @, such as "knot 31..33 x 1,5..3": here a comma is the decimal mark`,
+		}},
 		{"both", "board,species,thickness,width,lenght\nA1,ash,4/4,8,96\n", goodBill + "rail,ash,46116,3,30,1\n", []string{
 			`stock.csv:1: length: the column is missing: want board, species, thickness, width, length and, if you like, tip_width, count, cost, edges, faces, bow, crook, cup, twist, source, place, grade, note, defects`,
 			`stock.csv:1: found "lenght", which is no column: want one of board, species, thickness, width, tip_width, length, count, cost, edges, faces, bow, crook, cup, twist, source, place, grade, note, defects (did you mean "length"?)`,

@@ -18,6 +18,7 @@ type Stock struct {
 
 	name  string
 	lines []int // of the boards
+	sheet *sheet
 }
 
 // stockRow is one row of a stock file.
@@ -51,7 +52,7 @@ const maxCount = 10_000
 // where there are complaints.
 func ReadStock(r io.Reader, name string, shop *layout.Shop) (*Stock, layout.Complaints) {
 	rows, sheet := readRows[stockRow](r, name, layout.StockTable)
-	stock := &Stock{Rows: len(rows), Skipped: sheet.skipped, name: name}
+	stock := &Stock{Rows: len(rows), Skipped: sheet.skipped, name: name, sheet: sheet}
 	for i, row := range rows {
 		c := cells{sheet, sheet.lines[i], shop.Units}
 		boards := c.boards(row)
