@@ -49,12 +49,13 @@ func readDesign(r io.Reader, name string, shop *layout.Shop) (*designReader, lay
 		design.Units = layout.Unit(d.word("units", units, []string{"in", "mm"}))
 	}
 	table := d.pattern(keys, design)
-	if len(d.faults) > 0 {
-		return d, d.faults
-	}
+	certain := len(d.faults) == 0
 	d.design = design
 	d.table("", keys, d.headKeys(table))
-	return d, d.faults
+	if !certain {
+		d.design = nil
+	}
+	return d, d.merged(nil)
 }
 
 func (d *designReader) fault(key, found, want string) {
@@ -126,12 +127,18 @@ func (d *designReader) headKeys(pattern map[string]reading) map[string]reading {
 		"trim": d.length(&v.Trim), "flatten": d.length(&v.Flatten), "panel_flatten": d.length(&v.PanelFlatten),
 		"spare_slices": d.whole(&v.SpareSlices), "spare_strips": d.whole(&v.SpareStrips),
 		"food": d.yes(&v.Food), "moisture_change": d.moisture,
-		"woods":          d.woods,
-		v.Pattern.Name(): d.inTable(pattern),
+		"woods": d.woods,
 		"frame": func(key string, value any) {
 			v.Frame = &glueup.Frame{}
 			d.inTable(map[string]reading{"width": d.length(&v.Frame.Width), "wood": d.text(&v.Frame.Wood)})(key, value)
 		},
+	}
+	if v.Pattern != nil {
+		known[v.Pattern.Name()] = d.inTable(pattern)
+		return known
+	}
+	for _, name := range patternNames() {
+		known[name] = ignored // which of them is meant is not certain
 	}
 	return known
 }

@@ -6,14 +6,21 @@ import (
 	"sawbill/layout/glueup"
 )
 
-// pattern makes the pattern that a design names, and says how its table is read.
+func patternNames() []string { return []string{"grid", "cubes", "chevron", "herringbone"} }
+
+// pattern makes the pattern that a design names, and says how its table is read; the
+// design has none where the name is missing or not known.
 func (d *designReader) pattern(keys map[string]any, design *glueup.Design) map[string]reading {
-	known := []string{"grid", "cubes", "chevron", "herringbone"}
 	if keys["pattern"] == nil {
-		d.fault("pattern", "", "is missing: want one of "+strings.Join(known, ", "))
+		d.fault("pattern", "", "is missing: want one of "+strings.Join(patternNames(), ", "))
 		return nil
 	}
-	switch d.word("pattern", keys["pattern"], known) {
+	before := len(d.faults)
+	which := d.word("pattern", keys["pattern"], patternNames())
+	if len(d.faults) > before {
+		return nil
+	}
+	switch which {
 	case 1:
 		p := &glueup.Cubes{}
 		design.Pattern = p

@@ -101,8 +101,13 @@ func TestDesignComplaints(t *testing.T) {
 		{"no pattern", "thickness = 1\n", []string{
 			`design.toml: pattern: is missing: want one of grid, cubes, chevron, herringbone`,
 		}},
-		{"unknown pattern", "pattern = \"chevrons\"\n", []string{
+		{"unknown pattern", "pattern = \"chevrons\"\ntrim = -1\n[chevron]\nangle = 30\n", []string{
 			`design.toml:1: pattern: found "chevrons", want one of grid, cubes, chevron, herringbone (did you mean "chevron"?)`,
+			`design.toml:2: trim: found "-1", want a length that is not negative`,
+		}},
+		{"letters in a list", "pattern = \"herringbone\"\nthickness = 1\nlength = 9\nwidth = 9\n[woods]\na = \"ash\"\n" +
+			"[herringbone]\nblock_width = 1\nblock_length = 3\nlying = [\"a\"]\nstanding = \"a\"\n", []string{
+			`design.toml:10: herringbone.lying: found "[a]", want text in quotes, such as "ab"`,
 		}},
 		{"keys and values", `pattern = "grid"
 thickness = "thick"

@@ -56,7 +56,13 @@ func (d *designReader) rows(into *[]string) reading {
 }
 
 func (d *designReader) text(into *string) reading {
-	return func(_ string, value any) { *into = textOf(value) }
+	return func(key string, value any) {
+		if _, ok := value.(string); !ok {
+			d.fault(key, textOf(value), `want text in quotes, such as "ab"`)
+			return
+		}
+		*into = textOf(value)
+	}
 }
 
 func (d *designReader) yes(into *bool) reading {

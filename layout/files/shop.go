@@ -27,13 +27,14 @@ func ReadShop(r io.Reader, name string) (*Shop, layout.Complaints) {
 	}
 	s := &shopReader{name: name, lines: lines}
 	units := layout.Unit(s.word("units", keys["units"], []string{"in", "mm"}))
-	if len(s.faults) > 0 {
-		return nil, s.faults
-	}
+	certain := len(s.faults) == 0
 	s.shop = layout.DefaultShop(units)
 	s.kinds(keys["kinds"]) // before the grades, which name them
 	for _, key := range slices.Sorted(maps.Keys(keys)) {
 		s.key(key, keys[key])
+	}
+	if !certain {
+		return nil, s.faults
 	}
 	return &Shop{s.shop, name, s.lines}, s.faults
 }

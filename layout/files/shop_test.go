@@ -103,6 +103,7 @@ func TestShopComplaints(t *testing.T) {
 		}},
 		{"units", "units = \"inch\"\nrip_kerf = \"x\"\n", []string{
 			`shop.toml:1: units: found "inch", want one of in, mm (did you mean "in"?)`,
+			`shop.toml:2: rip_kerf: found "x", want a length such as 5-7/8, 5-7/8", 8' 2-1/2" or 149.5mm`,
 		}},
 		{"keys and values", `rip_kerf = "x"
 rip_kref = 1
