@@ -56,6 +56,14 @@ func checkPart(a about, shop *Shop, p *Part) {
 	if p.Bevel < 0 || p.Bevel > 45*Degree {
 		a.fault("bevel", p.Bevel.String(), "want degrees from 0 to 45")
 	}
+	for _, leave := range []struct {
+		column string
+		given  bool
+	}{{"on_edge", p.OnEdge}, {"resaw", p.Resaw}} {
+		if leave.given && p.Bevel > 0 {
+			a.warn(leave.column, "yes", "which counts for nothing where the part has a bevel")
+		}
+	}
 	if _, known := shop.Grades[p.Grade]; !known {
 		a.fault("grade", p.Grade, WantOneOf(p.Grade, slices.Sorted(maps.Keys(shop.Grades))))
 	}

@@ -169,6 +169,20 @@ func TestAlternativeSpeciesThatTheStockLacks(t *testing.T) {
 	}
 }
 
+// What a bevelled part cannot have is said to count for nothing.
+func TestLeaveThatABevelTakes(t *testing.T) {
+	part := rail()
+	part.Bevel, part.OnEdge, part.Resaw = 10*Degree, true, true
+	p, cs := NewProblem(DefaultShop(Inches), rack(), []Part{part}, false)
+	want := []string{
+		`bill row 1: on_edge: found "yes", which counts for nothing where the part has a bevel`,
+		`bill row 1: resaw: found "yes", which counts for nothing where the part has a bevel`,
+	}
+	if diff := cmp.Diff(want, tell(cs.Warnings())); p == nil || diff != "" {
+		t.Errorf("problem %v, warnings (-want +got):\n%s", p, diff)
+	}
+}
+
 // A price that no board uses may be misspelt, or for wood that is out of stock.
 func TestPricesOfSpeciesThatTheStockLacks(t *testing.T) {
 	shop := DefaultShop(Inches)
