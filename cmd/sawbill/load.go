@@ -1,9 +1,12 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io"
+	"maps"
 	"os"
+	"slices"
 
 	"github.com/urfave/cli/v2"
 
@@ -57,8 +60,8 @@ func loadRack(c *cli.Context) (*files.Rack, error) {
 	return rack, nil
 }
 
-// openSources opens the files that flags name. What it opened is to be closed
-// even after an error.
+// openSources opens the files that flags name, and tells of all that it cannot open.
+// What it opened is to be closed even after an error.
 func openSources(c *cli.Context, sources map[string]*files.Source) (closeAll func(), err error) {
 	var open []*os.File
 	closeAll = func() {
@@ -66,17 +69,22 @@ func openSources(c *cli.Context, sources map[string]*files.Source) (closeAll fun
 			f.Close() // it was only read
 		}
 	}
-	for flag, source := range sources {
+	var faults []error
+	for _, flag := range slices.Sorted(maps.Keys(sources)) {
 		path := c.Path(flag)
 		if path == "" {
 			continue
 		}
 		f, err := os.Open(path)
 		if err != nil {
-			return closeAll, inputError(err)
+			faults = append(faults, err)
+			continue
 		}
 		open = append(open, f)
-		*source = files.Source{Name: path, Reader: f}
+		*sources[flag] = files.Source{Name: path, Reader: f}
+	}
+	if len(faults) > 0 {
+		return closeAll, inputError(errors.Join(faults...))
 	}
 	return closeAll, nil
 }

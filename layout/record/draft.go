@@ -132,17 +132,21 @@ func (d *Draft) find(name string) (place, error) {
 			return place{d.board(sheet.Board.Mark), found, wood(sheet, found)}, nil
 		}
 	}
-	return place{}, fmt.Errorf("%q: %s", name, layout.WantOneOf(name, nearby(name, known)))
+	return place{}, fmt.Errorf("%q: %s", name, nobodyBears(name, known))
 }
 
-// nearby are the known names worth telling: the nearest one, or the marks of
-// boards, which come first.
-func nearby(name string, known []string) []string {
+// nobodyBears says that a name is not known, and which of the known ones may have been
+// meant: the nearest one, or the marks of boards, which come first.
+func nobodyBears(name string, known []string) string {
+	const nothing = "no board and no piece bears that name"
 	if near := layout.Nearest(name, known); near != "" {
-		return []string{near}
+		return fmt.Sprintf("%s (did you mean %q?)", nothing, near)
 	}
 	const most = 12
-	return known[:min(most, len(known))]
+	if len(known) > most {
+		return nothing + ": want one such as " + strings.Join(known[:most], ", ")
+	}
+	return nothing + ": want one of " + strings.Join(known, ", ")
 }
 
 // wood is where the wood of a node lies: what truing leaves of a blank, otherwise
