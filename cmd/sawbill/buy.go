@@ -26,7 +26,7 @@ func buyCommand() *cli.Command {
 			"   sawbill buy --bill bill.csv --rounds 20 --seed 7",
 		Flags: []cli.Flag{
 			stockFlag(), billFlag(), shopFlag(),
-			&cli.PathFlag{Name: "out", Usage: "also write the list as a table, a CSV `FILE`"},
+			&cli.PathFlag{TakesFile: true, Name: "out", Usage: "also write the list as a table, a CSV `FILE`"},
 			&cli.DurationFlag{Name: "time", Value: 20 * time.Second, Usage: "think no longer than `TIME`, such as 30s or 5m; 0 thinks until nothing is left to try, or Ctrl-C"},
 			&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too; the same rounds and seed give the same list"},
 			&cli.Int64Flag{Name: "seed", Usage: "search in another order, and draw other piles of boards, for each `N`"},

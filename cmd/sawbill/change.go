@@ -16,7 +16,9 @@ import (
 	"sawbill/render"
 )
 
-func jobFlag() cli.Flag { return &cli.PathFlag{Name: "job", Usage: "the folder `DIR` of the job"} }
+func jobFlag() cli.Flag {
+	return &cli.PathFlag{TakesFile: true, Name: "job", Usage: "the folder `DIR` of the job"}
+}
 
 // changeFlags are those of every command that tells what happened to a job.
 func changeFlags() []cli.Flag {

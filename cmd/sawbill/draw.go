@@ -21,7 +21,7 @@ func drawCommand() *cli.Command {
 			"   sawbill draw --job toolchest\n" +
 			"   sawbill draw --job toolchest --paper a4 E1 A2",
 		Flags: []cli.Flag{
-			&cli.PathFlag{Name: "job", Usage: "the folder `DIR` of the job"},
+			&cli.PathFlag{TakesFile: true, Name: "job", Usage: "the folder `DIR` of the job"},
 			paperFlag(), unitsFlag(), byFlag(),
 		},
 		Action: runDraw,

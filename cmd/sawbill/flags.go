@@ -3,15 +3,15 @@ package main
 import "github.com/urfave/cli/v2"
 
 func stockFlag() cli.Flag {
-	return &cli.PathFlag{Name: "stock", Usage: "the boards, a CSV `FILE`"}
+	return &cli.PathFlag{TakesFile: true, Name: "stock", Usage: "the boards, a CSV `FILE`"}
 }
 
 func shopFlag() cli.Flag {
-	return &cli.PathFlag{Name: "shop", Usage: "the saws and machines, a TOML `FILE`; without it an inch shop with the usual figures"}
+	return &cli.PathFlag{TakesFile: true, Name: "shop", Usage: "the saws and machines, a TOML `FILE`; without it an inch shop with the usual figures"}
 }
 
 func billFlag() cli.Flag {
-	return &cli.PathFlag{Name: "bill", Usage: "the parts, a CSV `FILE`"}
+	return &cli.PathFlag{TakesFile: true, Name: "bill", Usage: "the parts, a CSV `FILE`"}
 }
 
 func problemFlags() []cli.Flag {

@@ -29,8 +29,8 @@ func glueupCommand() *cli.Command {
 			"   sawbill glueup --design board.toml --out board\n" +
 			"   sawbill glueup --design board.toml --shop shop.toml --out board --paper a4",
 		Flags: []cli.Flag{
-			&cli.PathFlag{Name: "design", Usage: "the piece and its pattern, a TOML `FILE`"},
-			&cli.PathFlag{Name: "out", Usage: "the folder `DIR` to write to"},
+			&cli.PathFlag{TakesFile: true, Name: "design", Usage: "the piece and its pattern, a TOML `FILE`"},
+			&cli.PathFlag{TakesFile: true, Name: "out", Usage: "the folder `DIR` to write to"},
 			shopFlag(), paperFlag(),
 		},
 		Action: runGlueup,

@@ -21,7 +21,7 @@ func moreCommand() *cli.Command {
 			"bill of the parts that are new, with the columns that every bill has.\n\n" +
 			"   sawbill more --job toolchest \"lid slat\" 2\n" +
 			"   sawbill more --job toolchest --bill tray.csv",
-		Flags:  append(changeFlags(), &cli.PathFlag{Name: "bill", Usage: "the parts that are new, a bill in `FILE`"}),
+		Flags:  append(changeFlags(), &cli.PathFlag{TakesFile: true, Name: "bill", Usage: "the parts that are new, a bill in `FILE`"}),
 		Action: runMore,
 	}
 }

@@ -23,7 +23,7 @@ func planCommand() *cli.Command {
 			"   sawbill plan --stock rack.csv --bill bill.csv --job toolchest --time 0 --within 2%\n" +
 			"   sawbill plan --stock rack.csv --bill bill.csv --job toolchest --rounds 50 --seed 7",
 		Flags: append(problemFlags(),
-			&cli.PathFlag{Name: "job", Usage: "write the plan and its drawings to `DIR`"},
+			&cli.PathFlag{TakesFile: true, Name: "job", Usage: "write the plan and its drawings to `DIR`"},
 			&cli.DurationFlag{Name: "time", Value: 10 * time.Second, Usage: "think no longer than `TIME`, such as 30s or 5m; 0 thinks until the plan is proven to be the best, or Ctrl-C"},
 			&cli.StringFlag{Name: "within", Value: "0%", Usage: "think no further once the cost is proven to be within `SHARE` of the least, such as 1%"},
 			&cli.IntFlag{Name: "rounds", Usage: "think for `N` rounds, however long they take unless --time is given too; the same rounds and seed give the same plan"},

@@ -28,7 +28,7 @@ func quoteCommand() *cli.Command {
 			"   sawbill quote --job toolchest\n" +
 			"   sawbill quote --job toolchest --shop shop.toml",
 		Flags: []cli.Flag{
-			jobFlag(), &cli.PathFlag{Name: "shop", Usage: "take the table quote out of `FILE` into the job"}, jsonFlag(),
+			jobFlag(), &cli.PathFlag{TakesFile: true, Name: "shop", Usage: "take the table quote out of `FILE` into the job"}, jsonFlag(),
 		},
 		Action: runQuote,
 	}

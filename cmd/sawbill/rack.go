@@ -27,7 +27,7 @@ func rackCommand() *cli.Command {
 			"   sawbill rack --stock rack.csv --form sheet.png",
 		Flags: []cli.Flag{
 			stockFlag(), shopFlag(), paperFlag(), jsonFlag(),
-			&cli.PathFlag{Name: "form", Usage: "also draw a sheet to pencil a rack into, as a PNG `FILE`"},
+			&cli.PathFlag{TakesFile: true, Name: "form", Usage: "also draw a sheet to pencil a rack into, as a PNG `FILE`"},
 		},
 		Action: runRack,
 	}

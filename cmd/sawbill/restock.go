@@ -20,7 +20,7 @@ func restockCommand() *cli.Command {
 			"With --now only what was told to be cut is cut.\n\n" +
 			"   sawbill restock --job toolchest --out stock.csv",
 		Flags: []cli.Flag{
-			jobFlag(), &cli.PathFlag{Name: "out", Usage: "write the stock to `FILE`"},
+			jobFlag(), &cli.PathFlag{TakesFile: true, Name: "out", Usage: "write the stock to `FILE`"},
 			&cli.BoolFlag{Name: "now", Usage: "the stock as it now is: what was told to be cut is cut, and nothing else"},
 		},
 		Action: runRestock,

@@ -27,7 +27,7 @@ func sampleCommand() *cli.Command {
 			"   sawbill sample\n" +
 			"   sawbill sample --out jobs\n" +
 			"   sawbill sample --out jobs toolchest",
-		Flags:  []cli.Flag{&cli.PathFlag{Name: "out", Usage: "write each sample into a folder of its name in `DIR`"}},
+		Flags:  []cli.Flag{&cli.PathFlag{TakesFile: true, Name: "out", Usage: "write each sample into a folder of its name in `DIR`"}},
 		Action: runSample,
 	}
 }
