@@ -1,6 +1,7 @@
 package render
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 )
@@ -66,11 +67,30 @@ func (b *block) lines(text string, x, y, width float64, s style) float64 {
 	return y
 }
 
-// leader draws an upright line that leads from a label to what it names.
+// leader draws an upright line that leads from a label to what it names, behind the
+// step numbers that stand there.
 func (b *block) leader(x, y1, y2 float64) {
-	b.line(Point{x, y1}, Point{x, y2}, hairline)
 	l := Box{x - 0.2, min(y1, y2), x + 0.2, max(y1, y2)}
+	at := l.Y1
+	for _, frame := range append(b.framedOn(l), Box{Y1: l.Y2}) {
+		if at < frame.Y1 {
+			b.line(Point{x, at}, Point{x, frame.Y1}, hairline)
+		}
+		at = max(at, frame.Y2)
+	}
 	b.Leaders = append(b.Leaders, l)
+}
+
+// framedOn lists the frames of the step numbers on a leader, from the top.
+func (b *block) framedOn(l Box) []Box {
+	var frames []Box
+	for _, label := range b.Labels {
+		if label.Framed && label.Box.Overlaps(l) {
+			frames = append(frames, label.Box)
+		}
+	}
+	slices.SortFunc(frames, func(f, g Box) int { return cmp.Compare(f.Y1, g.Y1) })
+	return frames
 }
 
 const badgeHeight = 5.0

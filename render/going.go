@@ -59,10 +59,9 @@ func (v *blankView) goingDefects() {
 func (v *blankView) goingTags() []tag {
 	var tags []tag
 	for _, defect := range v.going() {
-		b := v.goingBox(defect.Rect)
-		tags = append(tags, tag{
-			at: (b.X1 + b.X2) / 2, tip: v.f.at.Y2 - (b.Y1+b.Y2)/2, text: defectWord(defect) + ", in the wood that truing takes",
-		})
+		g := tagOf(v.goingBox(defect.Rect), v.f)
+		g.text = defectWord(defect) + ", in the wood that truing takes"
+		tags = append(tags, g)
 	}
 	return tags
 }

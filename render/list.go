@@ -16,7 +16,7 @@ const (
 
 	numberColumn = 6.5
 	pieceColumn  = 18.5
-	doColumn     = 44.0
+	doColumn     = 45.4
 	setColumn    = 96.0
 	offColumn    = 124.0
 	leftColumn   = 199.0

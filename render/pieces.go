@@ -52,49 +52,31 @@ func (v *blankView) outsideWords() float64 {
 	tags := append(v.defectTags(v.f, v.wood), v.goingTags()...)
 	for _, leaf := range v.blank.Node.Leaves() {
 		if name := v.work.Name(leaf); v.outside[name] && (leaf.Part != "" || leaf.Offcut != "") && v.shows(leaf.Rect) {
-			at := v.f.box(leaf.Rect.Intersect(v.wood))
-			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, text: v.shortName(leaf)})
+			g := tagOf(v.f.box(leaf.Rect.Intersect(v.wood)), v.f)
+			g.text = v.shortName(leaf)
+			tags = append(tags, g)
 			v.keyOf(leaf)
 		}
 	}
 	for _, s := range v.list {
 		if s.Resawn == "" && v.outside[badgeName(s.Number)] {
-			at := v.f.box(s.Kerf.Intersect(v.wood))
-			if s.Kerf.Empty() {
-				at = v.f.box(s.Wood.Intersect(v.wood))
+			named := s.Kerf
+			if named.Empty() {
+				named = s.Wood
 			}
-			tags = append(tags, tag{at: (at.X1 + at.X2) / 2, tip: v.f.at.Y2 - (at.Y1+at.Y2)/2, number: s.Number})
+			g := tagOf(v.f.box(named.Intersect(v.wood)), v.f)
+			g.number = s.Number
+			tags = append(tags, g)
 		}
 	}
 	y := v.f.at.Y2 + 3
 	for i := range tags {
 		tags[i].tip += 3
 	}
-	v.separate(tags)
+	v.separate(tags, y)
 	words := v.types.stagger(tags, 0, v.width())
 	v.below(words, y)
 	return y + words.height()
-}
-
-// separate moves leaders that would run on each other, or over a step number, a
-// little aside.
-func (v *blankView) separate(tags []tag) {
-	const step = 0.8
-	for i := range tags {
-		for n := 0; n < 40 && v.blocked(tags, i); n++ {
-			tags[i].at += step
-		}
-	}
-}
-
-func (v *blankView) blocked(tags []tag, i int) bool {
-	g := tags[i]
-	for _, t := range tags[:i] {
-		if t.at-0.7 < g.at && g.at < t.at+0.7 {
-			return true
-		}
-	}
-	return !v.free(Box{g.at - 0.3, v.f.at.Y2 + 3 - g.tip, g.at + 0.3, v.f.at.Y2 + 3})
 }
 
 // tapeLine says what the readings of the drawing are measured from. They are not

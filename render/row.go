@@ -38,7 +38,7 @@ func (d *boardSheet) row(list []steps.Step) (*block, int) {
 		text     string
 		style    style
 	}{
-		{pieceColumn, doColumn - pieceColumn, chalk(s.Piece), strong()},
+		{pieceColumn, doColumn - pieceColumn, d.types.breakName(chalk(s.Piece), doColumn-pieceColumn-2), strong()},
 		{doColumn, setColumn - doColumn, d.operation(s), plain()},
 		{setColumn, offColumn - setColumn, d.reading(s.Setting), d.settingStyle(s)},
 		{offColumn, leftColumn - offColumn, off, plain()},

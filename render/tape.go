@@ -11,6 +11,7 @@ import (
 type tag struct {
 	at     float64 // the place along the tape
 	tip    float64 // how far into the drawing its leader goes
+	named  Box     // what it names there, empty for a mere place
 	number int     // of a step, 0 for none
 	more   int     // how many further steps share the reading
 	text   string

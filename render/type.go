@@ -108,6 +108,20 @@ func (t *typesetter) wrap(text string, width float64, s style) []string {
 	return lines
 }
 
+// breakName puts spaces into the name of a piece that is longer than width in strong
+// type, each behind a mark within the name, so that both halves show they go together.
+func (t *typesetter) breakName(name string, width float64) string {
+	if t.width(name, strong()) <= width {
+		return name
+	}
+	for i := len(name) - 1; i > 0; i-- {
+		if strings.IndexByte("-/", name[i-1]) >= 0 && t.width(name[:i], strong()) <= width {
+			return name[:i] + " " + t.breakName(name[i:], width)
+		}
+	}
+	return name
+}
+
 // hold is a space at which a line does not break, as in a size or a count.
 const hold = '\u00a0'
 

@@ -100,10 +100,9 @@ func (d *boardSheet) defectTags(f frame, wood layout.Rect) []tag {
 	var tags []tag
 	for _, defect := range d.board.Defects {
 		if r := d.inWood(defect.Rect.Intersect(wood)); !r.Empty() {
-			at := f.box(r)
-			tags = append(tags, tag{
-				at: (at.X1 + at.X2) / 2, tip: f.at.Y2 - (at.Y1+at.Y2)/2, text: defectWord(defect),
-			})
+			g := tagOf(f.box(r), f)
+			g.text = defectWord(defect)
+			tags = append(tags, g)
 		}
 	}
 	return tags
