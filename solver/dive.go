@@ -41,7 +41,7 @@ func (s *search) diveEvery() int {
 	if 4*len(s.alike()) <= len(s.usable) {
 		return 3
 	}
-	return 60
+	return 30
 }
 
 // plunge makes a few dives and goes on from the best of them when it beats the
