@@ -80,7 +80,7 @@ func (b *booklet) offcutSlip(sheet *steps.Sheet, s *steps.Step) slip {
 		"from " + s.Board,
 	}
 	if with := defectsIn(sheet.Board, leaf.Rect); with != "" {
-		lines[2] += ", " + with
+		lines[2] = with // the name already says which board
 	}
 	return slip{s.Offcut, lines}
 }

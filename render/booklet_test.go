@@ -44,6 +44,21 @@ func TestBookletHoldsAllPaperOfAJob(t *testing.T) {
 	}
 }
 
+// A label of an offcut once left out the second of its defects.
+func TestLabelsOfOffcutsSayWhatTheyHold(t *testing.T) {
+	board := &layout.Board{Mark: "SY1", Species: "sycamore", Length: layout.Inch, Width: layout.Inch, TipWidth: layout.Inch, Defects: []layout.Defect{
+		{Kind: layout.Pin, Rect: layout.Rect{X2: 2, Y2: 2}}, {Kind: layout.Stain, Rect: layout.Rect{X2: 2, Y2: 2}},
+	}}
+	leaf := &layout.Node{Rect: layout.Rect{X2: layout.Inch, Y2: layout.Inch}, Offcut: "SY1-K1"}
+	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}, plan: &layout.Plan{}}
+	sheet := &steps.Sheet{Board: board, Plan: &layout.BoardPlan{Root: &layout.Node{Children: []*layout.Node{leaf}}}}
+	got := b.offcutSlip(sheet, &steps.Step{Offcut: "SY1-K1"}).lines[2]
+	types, wide := newTypesetter(), b.newSheet().width()/slipsAcross-5
+	if cut := types.cut(got, wide, plain()); !strings.Contains(cut, "stain") {
+		t.Errorf("the label says %q", cut)
+	}
+}
+
 func nameOfPart(s *steps.Step) string {
 	if s.Part == "" {
 		return ""
@@ -130,7 +145,7 @@ func TestLettersAndNumbers(t *testing.T) {
 
 // A section has its true size: 2-3/8 in by 3/4 in are 60.325 mm by 19.05 mm.
 func TestSectionsHaveTheirTrueSize(t *testing.T) {
-	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}}
+	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}, plan: &layout.Plan{}}
 	out := newBlock(newTypesetter())
 	b.template(out, template{width: 19 * layout.Inch / 8, thickness: 3 * layout.Inch / 4}, 0, 100)
 	var wood Box

@@ -88,7 +88,7 @@ func TestWhatCannotBeTold(t *testing.T) {
 	}{
 		{func(d *record.Draft) error { return d.Cut("A4") }, `"A4": no board and no piece bears that name (did you mean "A1"?)`},
 		{func(d *record.Draft) error { return d.Cut("A3") }, `"A3": the plan does not cut it`},
-		{func(d *record.Draft) error { return d.Spoiled("A1") }, `"A1": it is no piece of the bill`},
+		{func(d *record.Draft) error { return d.Spoiled("A1") }, `"A1": it is a board of the stock, no piece of the bill`},
 		{func(d *record.Draft) error { return d.More("rial", 1) }, `part "rial": want one of rail`},
 		{func(d *record.Draft) error { return d.More("rail", 0) }, `rail: found 0 more, want 1 to 99996`},
 		{func(d *record.Draft) error {

@@ -24,15 +24,14 @@ func (d *Draft) Spoiled(ids ...string) error {
 func (d *Draft) spoiled(id string) error {
 	i := d.cutPiece(id)
 	if i < 0 {
-		at, err := d.find(id)
+		mark, leaf, err := d.toBeCut(id)
 		if err != nil {
 			return err
 		}
-		if at.node == nil || at.node.Part == "" {
-			return fmt.Errorf("%q: it is no piece of the bill", id)
+		d.cut(mark, leaf)
+		if i = d.cutPiece(id); i < 0 {
+			i = d.cutPiece(leaf.ID)
 		}
-		d.cut(at.board.Mark, at.node)
-		i = d.cutPiece(at.node.PieceIDs()[0])
 	}
 	piece := d.record.Cut[i]
 	d.record.Cut = slices.Delete(d.record.Cut, i, i+1)
@@ -40,6 +39,40 @@ func (d *Draft) spoiled(id string) error {
 	d.stockPiece(piece)
 	if root := d.trees[piece.Board]; root != nil {
 		d.scrapPiece(piece.Board, root, piece.Wood.Mark)
+	}
+	return nil
+}
+
+// toBeCut finds the leaf of one piece of the bill, by its own name or by that of the
+// layer that it is.
+func (d *Draft) toBeCut(id string) (mark string, leaf *layout.Node, err error) {
+	for _, board := range d.stock {
+		root := d.trees[board.Mark]
+		if root == nil {
+			continue
+		}
+		for _, n := range root.Leaves() {
+			if n.Part != "" && slices.ContainsFunc(n.PieceIDs(), func(own string) bool { return strings.EqualFold(own, strings.TrimSpace(id)) }) {
+				return board.Mark, n, nil
+			}
+		}
+	}
+	at, err := d.find(id)
+	if err != nil {
+		return "", nil, err
+	}
+	return at.board.Mark, at.node, onePiece(id, at.node)
+}
+
+// onePiece says why a node, nil for a whole board, is not one piece of the bill.
+func onePiece(id string, n *layout.Node) error {
+	switch {
+	case n == nil:
+		return fmt.Errorf("%q: it is a board of the stock, no piece of the bill", id)
+	case n.Part == "":
+		return fmt.Errorf("%q: it is no piece of the bill", id)
+	case n.Pieces() > 1:
+		return fmt.Errorf("%q: %d pieces are resawn out of it; name those that are spoiled: %s", id, n.Pieces(), strings.Join(n.PieceIDs(), " "))
 	}
 	return nil
 }

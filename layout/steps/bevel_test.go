@@ -80,7 +80,7 @@ func TestBevelsAreCautioned(t *testing.T) {
 		4: {CautionPushStick, CautionThin},
 		5: {CautionBevel, CautionPushStick},
 		6: {CautionBevel, CautionPushStick},
-		9: {CautionPushStick, CautionThinWanted},
+		9: {CautionPushStick, CautionThinBoth},
 	} {
 		if got := sheet.Steps[number-1].Cautions; !slices.Equal(got, want) {
 			t.Errorf("step %d says %q, not %q", number, got, want)

@@ -13,6 +13,7 @@ const (
 	CautionPushStick  Caution = "Narrow rip: push stick or block, riving knife."
 	CautionThin       Caution = "Thin strip: it falls on the side away from the fence, never trapped."
 	CautionThinWanted Caution = "Thin strip: never trapped between fence and blade: mark it, set the fence for what is left, so that it falls away."
+	CautionThinBoth   Caution = "Thin on both sides of the blade: bandsaw; else a push block with a heel takes the strip at the fence right past the blade."
 	CautionShort      Caution = "Short: clamp it or cut from a longer one; no hand near the blade; no length stop that traps the offcut."
 	CautionBevel      Caution = "Bevel: the blade tilts away from the fence; the wedge must fall free; check the angle with a gauge."
 	CautionCarrier    Caution = "The edge at the fence runs out before the end of the piece: fix the piece to a straight carrier."
@@ -53,8 +54,9 @@ func (w *worker) cautions(s *Step, p piece) []Caution {
 		say(s.Operation == BevelRip && !s.NoCut, CautionBevel)
 		say(s.From == Far && w.board.FarMin(p.rect.Along()) < p.rect.Y2+p.far, CautionCarrier)
 		say(!s.NoCut && s.Setting < pushStickWidth, CautionPushStick)
-		say(!s.NoCut && s.Setting < shop.MinRip, CautionThinWanted)
-		say(!s.NoCut && s.Setting >= shop.MinRip && narrowRest(shop, s), CautionThin)
+		if c := thin(s.Setting < shop.MinRip, narrowRest(shop, s)); !s.NoCut && c != "" {
+			list = append(list, c)
+		}
 	case Resaw:
 		say(!s.NoCut, CautionResaw)
 	case Plane:
@@ -75,6 +77,20 @@ func (w *worker) cautions(s *Step, p piece) []Caution {
 func shortPiece(shop *layout.Shop, s *Step) bool {
 	rest := s.RestTape.Across(s.Operation)
 	return s.Setting < shop.MinCrosscut || Shaving <= rest && rest < shop.MinCrosscut
+}
+
+// thin is the caution for a rip whose strip at the fence is thin, or the one beyond
+// the blade. Where both are, the fence cannot be set for a wide one.
+func thin(off, rest bool) Caution {
+	switch {
+	case off && rest:
+		return CautionThinBoth
+	case off:
+		return CautionThinWanted
+	case rest:
+		return CautionThin
+	}
+	return ""
 }
 
 // narrowRest reports whether a rip leaves a thin strip, waste or not, on the side

@@ -213,9 +213,20 @@ func TestThinRipsAndWarpedBoardsAreCautioned(t *testing.T) {
 	plan.Problem.Shop.MinRip = 3 * layout.Inch / 2 * 2
 	plan.Problem.Stock[0].Cup = layout.Inch / 8
 	sheet := Of(plan, &plan.Boards[0])
-	for number, want := range map[int]Caution{1: CautionSupport, 7: CautionThinWanted, 13: CautionThinWanted} {
+	for number, want := range map[int]Caution{1: CautionSupport, 7: CautionThinBoth, 13: CautionThinBoth} {
 		if !slices.Contains(sheet.Steps[number-1].Cautions, want) {
 			t.Errorf("step %d says %q, not %q", number, sheet.Steps[number-1].Cautions, want)
+		}
+	}
+}
+
+// The fence is set for what is left of a thin strip only where that is no thin strip, too.
+func TestTheCautionForAThinStripCanBeFollowed(t *testing.T) {
+	for sides, want := range map[[2]bool]Caution{
+		{true, false}: CautionThinWanted, {false, true}: CautionThin, {true, true}: CautionThinBoth, {}: "",
+	} {
+		if got := thin(sides[0], sides[1]); got != want {
+			t.Errorf("thin at the fence %t, beyond the blade %t: %q", sides[0], sides[1], got)
 		}
 	}
 }
