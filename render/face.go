@@ -3,6 +3,7 @@ package render
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"sawbill/layout"
 	"sawbill/layout/glueup"
@@ -76,6 +77,9 @@ func (d *glueSheet) facePicture(room float64) *block {
 	n := scaleFor(paperMM(all.Length()), paperMM(all.Width()), d.width()-2*faceSide, room-2*rowStep-6)
 	v := faceView{all: all, scale: 1 / n}
 	v.at = Point{(d.width() - paperMM(all.Length())/n) / 2, 2}
+	for _, piece := range d.frame() {
+		b.framePiece(v.box(piece), d.look(d.work.Design.Frame.Wood))
+	}
 	for i := range d.work.Face.Blocks {
 		d.drawBlock(b, v, &d.work.Face.Blocks[i])
 	}
@@ -98,6 +102,9 @@ func (d *glueSheet) outline() layout.Rect {
 	r := d.work.Face.Sawn
 	for i := range d.work.Face.Blocks {
 		b := d.work.Face.Blocks[i].Bounds()
+		r = layout.Rect{X1: min(r.X1, b.X1), X2: max(r.X2, b.X2), Y1: min(r.Y1, b.Y1), Y2: max(r.Y2, b.Y2)}
+	}
+	for _, b := range d.frame() {
 		r = layout.Rect{X1: min(r.X1, b.X1), X2: max(r.X2, b.X2), Y1: min(r.Y1, b.Y1), Y2: max(r.Y2, b.Y2)}
 	}
 	return r
@@ -217,9 +224,20 @@ func (d *glueSheet) legend() *block {
 		b.text(d.types.cut(text, d.width()-x-wide-2, strong()), x+wide+2, y+(high+textCap)/2, strong())
 		x += w
 	}
+	if f := d.work.Design.Frame; f != nil {
+		text := fmt.Sprintf("frame of long grain, %s, %s wide", d.work.Species(f.Wood), d.reading(f.Width))
+		if x > 0 && x+wide+2+d.types.width(text, strong()) > d.width() {
+			x, y = 0, y+high+2
+		}
+		b.framePiece(Box{x, y, x + wide, y + high}, d.look(f.Wood))
+		b.text(d.types.cut(text, d.width()-x-wide-2, strong()), x+wide+2, y+(high+textCap)/2, strong())
+	}
 	note := fmt.Sprintf("Heavy line: the finished face. Beyond it: what is trimmed off, %s on every side at least.", d.reading(d.work.Design.Trim))
 	if d.work.Design.Trim == 0 {
 		note = "Heavy line: the finished face. Beyond it: what is trimmed off."
+	}
+	if d.work.Design.Frame != nil {
+		note = strings.Replace(note, "Beyond it:", "Beyond it, before the frame goes on:", 1)
 	}
 	b.height = b.lines(note, 0, y+high+6, d.width(), plain()) + 2
 	return b
