@@ -52,7 +52,7 @@ func TestLabelsOfOffcutsSayWhatTheyHold(t *testing.T) {
 	leaf := &layout.Node{Rect: layout.Rect{X2: layout.Inch, Y2: layout.Inch}, Offcut: "SY1-K1"}
 	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}, plan: &layout.Plan{}}
 	sheet := &steps.Sheet{Board: board, Plan: &layout.BoardPlan{Root: &layout.Node{Children: []*layout.Node{leaf}}}}
-	got := b.offcutSlip(sheet, &steps.Step{Offcut: "SY1-K1"}).lines[2]
+	got := b.offcutSlip(sheet, &steps.Step{Board: "SY1", Offcut: "SY1-K1"}).lines[2]
 	types, wide := newTypesetter(), b.newSheet().width()/slipsAcross-5
 	if cut := types.cut(got, wide, plain()); !strings.Contains(cut, "stain") {
 		t.Errorf("the label says %q", cut)
