@@ -57,6 +57,19 @@ func (s *search) settleAt(values []float64) {
 	s.settleOn(d)
 }
 
+// settleLike goes on from the columns and prices of the same job with parts allowed on
+// fewer boards.
+func (s *search) settleLike(like *dual) {
+	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
+	for _, c := range like.m.raw {
+		d.m.offerRaw(c, 1)
+	}
+	if like.center != nil {
+		d.price(like.center, nil)
+	}
+	s.settleOn(d)
+}
+
 func (s *search) settleOn(d *dual) {
 	s.master = d
 	if d.center == nil {
@@ -115,7 +128,7 @@ func (d *dual) tired(effort int) bool {
 const (
 	fewDualRounds = 6
 	firstEffort   = 15_000_000
-	fullEffort    = 40_000_000
+	fullEffort    = 30_000_000
 )
 
 // cost is what a board costs, as a value.

@@ -105,7 +105,7 @@ func (s *search) beginProof() {
 		return
 	}
 	s.unmatched.best = s.best
-	s.unmatched.settle(s.best)
+	s.unmatched.settleLike(s.master)
 	s.proof = s.unmatched.newProof()
 	s.unmatched.proof, s.sets = s.proof, s.unmatched.newSets()
 }

@@ -17,8 +17,10 @@ type pool struct {
 }
 
 const (
-	poolSize  = 200  // cuts a board
-	alikeSize = 1000 // at most, of the first of boards that are alike, which stands for the others
+	poolSize  = 200    // cuts a board
+	leastPool = 20     // even where there are very many boards
+	poolCuts  = 60_000 // cuts in all, about
+	alikeSize = 1000   // at most, of the first of boards that are alike, which stands for the others
 )
 
 // newPool makes room for the cuts of boards; twin is by board the first that is like
@@ -27,7 +29,7 @@ func newPool(twin []int) *pool {
 	n := len(twin)
 	q := &pool{make([][]*column.Cut, n), make([]map[string]int, n), make([]int, n), make([]int, n)}
 	for b, first := range twin {
-		q.most[b] = poolSize
+		q.most[b] = min(poolSize, max(leastPool, poolCuts/n))
 		if b != first {
 			q.most[first] = min(q.most[first]+poolSize/10, alikeSize)
 		}

@@ -5,8 +5,16 @@ package main
 import (
 	"context"
 	"os"
+	"runtime/debug"
 )
 
+// memoryLimit, in bytes, has the garbage of very large jobs collected in time; what
+// GOMEMLIMIT says counts for more.
+const memoryLimit = 1_750 << 20
+
 func main() {
+	if os.Getenv("GOMEMLIMIT") == "" {
+		debug.SetMemoryLimit(memoryLimit)
+	}
 	os.Exit(run(context.Background(), os.Args, os.Stdin, os.Stdout, os.Stderr))
 }

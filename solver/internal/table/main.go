@@ -12,12 +12,17 @@ import (
 	"io"
 	"os"
 	"os/signal"
+	"runtime/debug"
 	"slices"
 	"strings"
 	"time"
 )
 
+// memoryLimit, in bytes, is that of the command.
+const memoryLimit = 1_750 << 20
+
 func main() {
+	debug.SetMemoryLimit(memoryLimit)
 	ctx, cancel := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer cancel()
 	if err := run(ctx, os.Args[1:], os.Stdout, os.Stderr); err != nil {
