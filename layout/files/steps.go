@@ -21,7 +21,8 @@ func stepColumns() []string {
 
 // WriteSteps writes the steps of a job as a table, in their order. Lengths are
 // written as the shop writes them, exactly: where no fraction is exact the nearest
-// one stands before the exact length in brackets. Where some are done a last column
+// one stands before the exact length in brackets. Names that a spreadsheet would take
+// for dates or formulas are written as text. Where some are done a last column
 // says which. Errors are those of w.
 func WriteSteps(w io.Writer, shop *layout.Shop, list []*steps.Step) error {
 	out := csv.NewWriter(w)
@@ -54,9 +55,9 @@ func stepRow(shop *layout.Shop, s *steps.Step) []string {
 		}
 	}
 	return []string{
-		strconv.Itoa(s.Number), s.Board, s.Piece, string(s.Operation), string(s.From), s.Setting.Exact(shop.Units),
+		strconv.Itoa(s.Number), asText(s.Board), asText(s.Piece), string(s.Operation), string(s.From), s.Setting.Exact(shop.Units),
 		nonZero(s.Angle != 0, s.Angle.String()),
-		s.Off, size[0], size[1], size[2], s.Rest, s.Part, s.OffcutColumn(),
+		asText(s.Off), size[0], size[1], size[2], asText(s.Rest), asText(s.Part), asText(s.OffcutColumn()),
 		nonZero(s.Slices != 0, strconv.Itoa(s.Slices)), s.Count.String(), strings.Join(s.Notes(), " "),
 	}
 }
