@@ -73,21 +73,16 @@ const (
 
 func (d *boardSheet) layered(list []steps.Step) *layerView {
 	v := &layerView{boardSheet: d, block: newBlock(d.types), list: list}
-	var made []steps.Step
-	for _, s := range list {
-		if s.Part != "" {
-			made = append(made, s)
-		}
-	}
+	slabs := slabsOf(list)
 	y := v.lines(v.heading(), 0, textCap+0.5, v.width(), strong())
 	v.top = y + badgeHeight + 3
-	v.slab = min(slabMost, (v.width()-fenceWide-4)/float64(len(made))-resawGap)
+	v.slab = min(slabMost, (v.width()-fenceWide-4)/float64(len(slabs))-resawGap)
 	v.box(Box{0, v.top - 2, fenceWide, v.top + slabHigh}, FormTone, Black, middleLine)
-	for i, s := range made {
-		v.layer(i, &s, i < len(made)-1)
+	for i, s := range slabs {
+		v.layer(i, s, i < len(slabs)-1)
 	}
 	v.kerfs()
-	end := v.x(len(made)-1) + v.slab + 4
+	end := v.x(len(slabs)-1) + v.slab + 4
 	v.line(Point{0, v.top + slabHigh}, Point{end, v.top + slabHigh}, heavyLine)
 	v.wide = min(v.width(), max(end, v.types.width(v.heading(), strong())))
 	v.height = v.top + slabHigh + badgeHeight + 3
@@ -104,8 +99,34 @@ func (v *layerView) heading() string {
 	return s.Resawn + ", " + v.size(s.OffSize.Length, s.OffSize.Width, thick) + held(": set "+v.reading(s.Setting))
 }
 
-// layer draws one slice with what it becomes; the last is what remains.
-func (v *layerView) layer(i int, s *steps.Step, sawn bool) {
+// slab is a layer as the saw leaves it. It has no name where it is waste, and no step
+// where nothing is left to be done to it.
+type slab struct {
+	name string
+	step *steps.Step
+}
+
+// slabsOf lists the layers that the resaws of a piece leave, whatever becomes of them.
+func slabsOf(list []steps.Step) []slab {
+	var slabs []slab
+	rest := ""
+	for i := range list {
+		if s := &list[i]; s.Operation == steps.Resaw && !s.NoCut {
+			slabs, rest = append(slabs, slab{name: chalk(s.Off)}), chalk(s.Rest)
+		}
+	}
+	slabs = append(slabs, slab{name: rest})
+	for i := range list {
+		s := &list[i]
+		if n := slices.IndexFunc(slabs, func(l slab) bool { return l.name != "" && l.name == chalk(s.Off) }); n >= 0 && !s.Jointed {
+			slabs[n].step = s
+		}
+	}
+	return slabs
+}
+
+// layer draws one slab with what it becomes; the last is what remains.
+func (v *layerView) layer(i int, s slab, sawn bool) {
 	b := Box{v.x(i), v.top, v.x(i) + v.slab, v.top + slabHigh}
 	v.box(b, White, Black, middleLine)
 	skim := 0.0
@@ -119,11 +140,11 @@ func (v *layerView) layer(i int, s *steps.Step, sawn bool) {
 	if i > 0 {
 		v.box(Box{b.X1, b.Y1, b.X1 + skim, b.Y2}, WasteTone, NoInk, 0)
 	}
-	name := v.types.cut(strings.TrimPrefix(s.Off, v.board.Mark+"-"), v.slab-3.5, strong())
+	name := v.types.cut(strings.TrimPrefix(s.name, v.board.Mark+"-"), v.slab-3.5, strong())
 	mid := (b.X1 + b.X2) / 2
 	v.text(name, mid-v.types.width(name, strong())/2, b.Y1+textCap+1.5, strong())
-	if s.Operation == steps.Plane || s.NoCut {
-		v.badge(s.Number, mid-v.types.badgeWidth(s.Number)/2, b.Y2-badgeHeight-1.2)
+	if done := s.step; done != nil && (done.Operation == steps.Plane || done.NoCut) {
+		v.badge(done.Number, mid-v.types.badgeWidth(done.Number)/2, b.Y2-badgeHeight-1.2)
 	}
 }
 

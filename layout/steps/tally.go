@@ -48,7 +48,7 @@ func (t tally) count(s *Step) {
 }
 
 // markDone marks the steps that were needed for what a record says was taken off a
-// board.
+// board. A step that was needed for a piece that counts no more stays done.
 func (s *Sheet) markDone(r *layout.Record) {
 	if r == nil {
 		return
@@ -58,6 +58,6 @@ func (s *Sheet) markDone(r *layout.Record) {
 		return
 	}
 	for i, needed := range s.Needed(names) {
-		s.Steps[i].Done = needed
+		s.Steps[i].Done = s.Steps[i].Done || needed
 	}
 }
