@@ -11,7 +11,7 @@ import (
 // an empty one it says that it is empty.
 func asWritten(c layout.Complaint, table *sheet) layout.Complaint {
 	values := []string{"thickness", "width", "tip_width", "length", "bow", "crook", "cup", "twist", "slices", "slice_thickness"}
-	if table == nil || c.Found == "" || !slices.Contains(values, c.Column) {
+	if table == nil || c.Line == 0 || c.Found == "" || !slices.Contains(values, c.Column) {
 		return c
 	}
 	c.Found = shorten(table.cell(c.Line, c.Column))
