@@ -1,6 +1,7 @@
 package solver
 
 import (
+	"cmp"
 	"slices"
 
 	"sawbill/layout"
@@ -13,13 +14,21 @@ import (
 //
 //	L(p) = sum of d * p - sum over its boards of (most(board, p) - cost)
 //
-// at prices p of its own.
+// at prices p of its own. Boards and parts that have nothing to do with the others,
+// such as those of another species, are a job by itself: what is proven of each adds up.
 type sets struct {
-	s    *search
-	made []int
-	all  []*boardSet
+	s      *search
+	made   []int
+	groups []*setGroup
 	// borrowed is how many attempts of the whole job were made use of.
 	borrowed int
+}
+
+// setGroup is boards that have parts in common, and every set of them.
+type setGroup struct {
+	boards []int
+	made   []int // of the parts that they may give, and no others
+	all    []*boardSet
 }
 
 // boardSet is boards that are all cut, and what is proven of plans that do so.
@@ -30,13 +39,24 @@ type boardSet struct {
 	looks   int
 }
 
-// mostSets is the most sets of a job for which they are gone through.
-const mostSets = 64
+// mostSets is the most sets of one group for which they are gone through.
+const mostSets = 128
 
-// newSets is nil for a job of many boards.
+// newSets is nil for a job in which some group has many boards.
 func (s *search) newSets() *sets {
-	q := &sets{s: s, made: s.goal()}
-	groups := s.alike()
+	q := &sets{s: s, made: s.goal(), groups: s.apart()}
+	for _, g := range q.groups {
+		if g.all = s.setsOf(g.boards); g.all == nil {
+			return nil
+		}
+	}
+	return q
+}
+
+// setsOf lists every set of some boards but none at all; nil where there are too many.
+// Of boards that are alike the first so many stand for any so many.
+func (s *search) setsOf(from []int) []*boardSet {
+	groups := s.alikeAmong(from)
 	n := 1
 	for _, g := range groups {
 		if n *= len(g) + 1; n > mostSets {
@@ -51,17 +71,59 @@ func (s *search) newSets() *sets {
 			}
 		}
 	}
+	var all []*boardSet
 	for _, b := range boards {
-		q.all = append(q.all, &boardSet{boards: b, least: s.leastNet(b)})
+		all = append(all, &boardSet{boards: b, least: s.leastNet(b)})
 	}
-	return q
+	return all
+}
+
+// apart divides the usable boards into groups that have no part in common, as far as
+// the goal asks for it. With glue-ups all are one group.
+func (s *search) apart() []*setGroup {
+	goal := s.goal()
+	if s.copies != nil {
+		return []*setGroup{{boards: s.usable, made: goal}}
+	}
+	var groups []*setGroup
+	for _, b := range s.usable {
+		own := &setGroup{boards: []int{b}, made: make([]int, len(goal))}
+		for i, gives := range s.gives[b] {
+			if gives {
+				own.made[i] = goal[i]
+			}
+		}
+		groups = slices.DeleteFunc(groups, func(g *setGroup) bool { return own.takeIn(g) })
+		if wants(own.made) {
+			groups = append(groups, own)
+		}
+	}
+	return groups
+}
+
+// takeIn adds a group that has a part in common, and reports whether it has.
+func (g *setGroup) takeIn(other *setGroup) bool {
+	common := false
+	for i, n := range g.made {
+		common = common || n > 0 && other.made[i] > 0
+	}
+	if !common {
+		return false
+	}
+	g.boards = append(slices.Clone(other.boards), g.boards...)
+	for i, n := range other.made {
+		g.made[i] = max(g.made[i], n)
+	}
+	return true
 }
 
 // alike lists the usable boards, those that are alike together.
-func (s *search) alike() [][]int {
+func (s *search) alike() [][]int { return s.alikeAmong(s.usable) }
+
+func (s *search) alikeAmong(boards []int) [][]int {
 	at := map[int]int{}
 	var groups [][]int
-	for _, b := range s.usable {
+	for _, b := range boards {
 		twin := s.quick.twin[b]
 		if _, known := at[twin]; !known {
 			at[twin] = len(groups)
@@ -90,22 +152,49 @@ var setLooks = [...]int{16e6, 64e6, 256e6}
 // setSteps is how many sets are looked at after a round.
 const setSteps = 1
 
-// step looks more sharply at the set of which the least is proven; it reports
-// whether there was one.
+// step looks more sharply at the set of which the least is proven, in the group that
+// lacks the most; it reports whether there was one.
 func (q *sets) step() bool {
 	if q == nil {
 		return false
 	}
 	if m := q.s.goal(); !slices.Equal(m, q.made) {
-		*q = *q.s.newSets()
+		if next := q.s.newSets(); next != nil {
+			*q = *next
+		}
 	}
 	q.borrow()
-	weakest := slices.MinFunc(q.all, func(a, b *boardSet) int { return int(min(max(a.least-b.least, -1), 1)) })
-	if weakest.looks == len(setLooks) || weakest.least >= q.s.atHand() {
+	var most layout.Money
+	var at *setGroup
+	for _, g := range q.groups {
+		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most && g.weakest().looks < len(setLooks) {
+			most, at = lacks, g
+		}
+	}
+	if at == nil {
 		return false
 	}
-	q.look(weakest)
+	q.look(at, at.weakest())
 	return true
+}
+
+// weakest is the set of which the least is proven.
+func (g *setGroup) weakest() *boardSet {
+	return slices.MinFunc(g.all, func(a, b *boardSet) int { return cmp.Compare(a.least, b.least) })
+}
+
+// spentOn is what the plan at hand pays for some boards.
+func (s *search) spentOn(boards []int) layout.Money {
+	if s.copies != nil {
+		return s.atHand()
+	}
+	var sum layout.Money
+	for _, b := range boards {
+		if c := s.best.cuts[b]; c != nil {
+			sum += s.best.net(b, c)
+		}
+	}
+	return sum
 }
 
 // borrow takes what the prices of the whole job prove of every set.
@@ -115,23 +204,25 @@ func (q *sets) borrow() {
 			return
 		}
 		q.borrowed++
-		for _, set := range q.all {
-			set.least = max(set.least, a.boundOf(set.boards, q.made))
+		for _, g := range q.groups {
+			for _, set := range g.all {
+				set.least = max(set.least, a.boundOf(set.boards, g.made))
+			}
 		}
 	}
 }
 
-func (q *sets) look(set *boardSet) {
+func (q *sets) look(g *setGroup, set *boardSet) {
 	s := q.s
 	work := setLooks[set.looks]
 	set.looks++
 	switch {
 	case set.attempt == nil:
-		d := s.newDual(s.newMaster(set.boards, q.made, true))
+		d := s.newDual(s.newMaster(set.boards, g.made, true))
 		d.run(d.most(), fullEffort)
 		set.attempt = s.newAttempt(d)
 	case set.attempt.dual.worth != nil:
-		set.attempt = s.newAttempt(set.attempt.dual.again(q.made, set.attempt.factors()))
+		set.attempt = s.newAttempt(set.attempt.dual.again(g.made, set.attempt.factors()))
 	}
 	a := set.attempt
 	all := make([]int, len(a.boards))
@@ -143,7 +234,7 @@ func (q *sets) look(set *boardSet) {
 		return
 	}
 	a.done = true
-	if bound, _ := a.bound(q.made); bound > set.least {
+	if bound, _ := a.bound(g.made); bound > set.least {
 		set.least = bound
 	}
 }
@@ -154,12 +245,9 @@ func (q *sets) bound() (least layout.Money, ok bool) {
 	if q == nil || !slices.Equal(q.made, q.s.goal()) {
 		return 0, false
 	}
-	if !wants(q.made) { // no board need be cut
-		return 0, true
-	}
-	for k, set := range q.all {
-		if k == 0 || set.least < least {
-			least = set.least
+	for _, g := range q.groups {
+		if wants(g.made) { // otherwise no board need be cut
+			least += g.weakest().least
 		}
 	}
 	return least, true
