@@ -145,6 +145,23 @@ func (a *attempt) boundOf(boards, made []int) layout.Money {
 	return layout.Money(max(0, left) / ceiling.Value(column.Cash))
 }
 
+// boundWithin is what the prices prove of plans that cut no others than these boards.
+func (a *attempt) boundWithin(boards, made []int) layout.Money {
+	left := a.s.worthMade(a.prices, made)
+	for k, b := range a.boards {
+		over := a.most[k] - a.cost(k)
+		if over <= 0 {
+			continue
+		}
+		a.dual.m.eachTwin(b, func(twin int) {
+			if slices.Contains(boards, twin) {
+				left -= over + rounding
+			}
+		})
+	}
+	return layout.Money(max(0, left) / ceiling.Value(column.Cash))
+}
+
 // offcuts is what a board is worth at most when no part has a price.
 func (a *attempt) offcuts(k int) ceiling.Value {
 	credit := int64(a.s.p.Shop.OffcutCredit)

@@ -29,6 +29,7 @@ type setGroup struct {
 	boards []int
 	made   []int // of the parts that they may give, and no others
 	all    []*boardSet
+	least  layout.Money // where there are too many sets to go through: what prices prove
 }
 
 // boardSet is boards that are all cut, and what is proven of plans that do so.
@@ -42,13 +43,16 @@ type boardSet struct {
 // mostSets is the most sets of one group for which they are gone through.
 const mostSets = 128
 
-// newSets is nil for a job in which some group has many boards.
+// newSets is nil for a job of which every group has many boards.
 func (s *search) newSets() *sets {
 	q := &sets{s: s, made: s.goal(), groups: s.apart()}
+	few := len(q.groups) == 0
 	for _, g := range q.groups {
-		if g.all = s.setsOf(g.boards); g.all == nil {
-			return nil
-		}
+		g.all = s.setsOf(g.boards)
+		few = few || g.all != nil
+	}
+	if !few {
+		return nil
 	}
 	return q
 }
@@ -167,7 +171,10 @@ func (q *sets) step() bool {
 	var most layout.Money
 	var at *setGroup
 	for _, g := range q.groups {
-		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most && g.weakest().looks < len(setLooks) {
+		if g.all == nil || g.weakest().looks == len(setLooks) {
+			continue
+		}
+		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most {
 			most, at = lacks, g
 		}
 	}
@@ -181,6 +188,17 @@ func (q *sets) step() bool {
 // weakest is the set of which the least is proven.
 func (g *setGroup) weakest() *boardSet {
 	return slices.MinFunc(g.all, func(a, b *boardSet) int { return cmp.Compare(a.least, b.least) })
+}
+
+// proven is what is proven of what a group costs.
+func (g *setGroup) proven() layout.Money {
+	switch {
+	case !wants(g.made): // no board need be cut
+		return 0
+	case g.all == nil:
+		return g.least
+	}
+	return g.weakest().least
 }
 
 // spentOn is what the plan at hand pays for some boards.
@@ -205,6 +223,7 @@ func (q *sets) borrow() {
 		}
 		q.borrowed++
 		for _, g := range q.groups {
+			g.least = max(g.least, a.boundWithin(g.boards, g.made))
 			for _, set := range g.all {
 				set.least = max(set.least, a.boundOf(set.boards, g.made))
 			}
@@ -246,9 +265,7 @@ func (q *sets) bound() (least layout.Money, ok bool) {
 		return 0, false
 	}
 	for _, g := range q.groups {
-		if wants(g.made) { // otherwise no board need be cut
-			least += g.weakest().least
-		}
+		least += g.proven()
 	}
 	return least, true
 }
