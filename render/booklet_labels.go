@@ -75,7 +75,7 @@ func (b *booklet) offcutSlip(sheet *steps.Sheet, s *steps.Step) slip {
 		thickness = s.RestSize.Thickness
 	}
 	lines := []string{
-		"keep, " + sheet.Board.Species + ", " + d.surface(s),
+		"keep " + d.surface(s) + " " + sheet.Board.Species, // what is cut short is the wood, which can be seen
 		d.cleanSize(leaf) + " x " + b.reading(thickness),
 		"from " + s.Board,
 	}

@@ -59,6 +59,20 @@ func TestLabelsOfOffcutsSayWhatTheyHold(t *testing.T) {
 	}
 }
 
+// A long name of a wood once pushed out whether the offcut is rough or planed.
+func TestLabelsOfOffcutsSayWhetherTheyArePlaned(t *testing.T) {
+	board := &layout.Board{Mark: "C3", Species: "mountain sweet chestnut", Length: layout.Inch, Width: layout.Inch, TipWidth: layout.Inch}
+	leaf := &layout.Node{Rect: layout.Rect{X2: layout.Inch, Y2: layout.Inch}, Offcut: "C3-K1"}
+	b := &booklet{words: words{layout.DefaultShop(layout.Inches)}, plan: &layout.Plan{}}
+	sheet := &steps.Sheet{Board: board, Plan: &layout.BoardPlan{Root: &layout.Node{Children: []*layout.Node{leaf}}}}
+	step := &steps.Step{Board: "C3", Offcut: "C3-K1"}
+	types, wide := newTypesetter(), b.newSheet().width()/slipsAcross-5
+	want := (&boardSheet{words: b.words, board: board, work: sheet}).surface(step)
+	if cut := types.cut(b.offcutSlip(sheet, step).lines[0], wide, plain()); !strings.Contains(cut, want) {
+		t.Errorf("the label says %q, which is not %q", cut, want)
+	}
+}
+
 func nameOfPart(s *steps.Step) string {
 	if s.Part == "" {
 		return ""
