@@ -22,9 +22,9 @@ func (b *booklet) settingsTable(s *sheet) {
 		if !first || s.bottom()-s.y < settingsLeast || !b.fits(s, key, list[:1]) {
 			s.newPage()
 		}
-		n := len(list)
-		for n > 1 && !b.fits(s, key, list[:n]) {
-			n--
+		n := 1
+		for n < len(list) && b.fits(s, key, list[:n+1]) {
+			n++
 		}
 		b.settingsPage(s, key, list[:n])
 		list = list[n:]

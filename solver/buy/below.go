@@ -58,7 +58,7 @@ const (
 // is part of none that was refused, for these are met by a hair once they are rounded,
 // or put aside. ok is false when that is not certain.
 func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
-	lots := d.lots()
+	lots := d.lots
 	var demand []int
 	var gives []func(lot, n int) int // by demand: what so many boards of a lot give
 	for _, r := range d.needs {
@@ -81,14 +81,14 @@ func (d *decision) cheapest() (marks []string, price layout.Money, ok bool) {
 			return 0
 		})
 	}
-	return d.choose(lots, demand, gives)
+	return d.choose(demand, gives)
 }
 
-func (d *decision) choose(lots [][]int, demand []int, gives []func(lot, n int) int) (marks []string, price layout.Money, ok bool) {
+func (d *decision) choose(demand []int, gives []func(lot, n int) int) (marks []string, price layout.Money, ok bool) {
 	var columns []choose.Column
 	var takes []int // by column: how many boards
 	var all int64
-	for k, lot := range lots {
+	for k, lot := range d.lots {
 		cost := int64(d.asked.Stock[lot[0]].Cost)
 		for n := 1; n <= len(lot); n++ {
 			counts := make([]int, len(demand))
@@ -106,12 +106,12 @@ func (d *decision) choose(lots [][]int, demand []int, gives []func(lot, n int) i
 	for r := range penalty {
 		penalty[r] = all + 1
 	}
-	choice, cost, proven := choose.Best(len(lots), demand, penalty, columns, nil, belowNodes)
+	choice, cost, proven := choose.Best(len(d.lots), demand, penalty, columns, nil, belowNodes)
 	for k, c := range choice {
 		if c < 0 {
 			continue
 		}
-		for _, b := range lots[k][:takes[c]] {
+		for _, b := range d.lots[k][:takes[c]] {
 			marks = append(marks, d.asked.Stock[b].Mark)
 		}
 	}

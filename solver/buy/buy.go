@@ -56,8 +56,7 @@ type Answer struct {
 // nothing can be cheaper, and gives the best that it found. An error is a fault of
 // ours.
 func Decide(ctx context.Context, p *layout.Problem, o Options) (*Answer, error) {
-	d := &decision{asked: p, paid: inYardMoney(p), o: o}
-	d.begin(efforts()[0])
+	d := newDecision(p, o)
 	for _, step := range d.steps() {
 		if d.settled() {
 			break

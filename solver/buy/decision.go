@@ -13,6 +13,7 @@ import (
 type decision struct {
 	asked, paid *layout.Problem
 	o           Options
+	lots        [][]int      // of boards of the yard, see lotsOf
 	best        *layout.Plan // for paid; nil at first
 	bound       *layout.Money
 	boundFor    []layout.Missing // what is missing of the plans that bound speaks of
@@ -23,6 +24,12 @@ type decision struct {
 	tried  int             // sets, with this effort
 	failed map[string]bool // by set of boards: it was tried in vain with this effort
 	aside  [][]string      // sets of which nothing could be shown with this effort
+}
+
+func newDecision(p *layout.Problem, o Options) *decision {
+	d := &decision{asked: p, paid: inYardMoney(p), o: o, lots: lotsOf(p)}
+	d.begin(efforts()[0])
+	return d
 }
 
 // begin lets sets of boards be tried anew, with so many rounds.

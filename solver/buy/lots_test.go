@@ -30,11 +30,9 @@ func alikeYard() *layout.Problem {
 // two and two of three give ten for 48, five of two for 50. Sets that differ only in
 // which boards of a row they hold are looked at once.
 func TestAlikeBoardsAreOneLot(t *testing.T) {
-	d := &decision{asked: alikeYard(), o: Options{Solve: solver.Options{Rounds: 1, Workers: 1}}}
-	d.paid = inYardMoney(d.asked)
-	d.begin(efforts()[0])
-	if lots := d.lots(); len(lots) != 3 || len(lots[0]) != 8 {
-		t.Fatalf("lots %v", lots)
+	d := newDecision(alikeYard(), Options{Solve: solver.Options{Rounds: 1, Workers: 1}})
+	if len(d.lots) != 3 || len(d.lots[0]) != 8 {
+		t.Fatalf("lots %v", d.lots)
 	}
 	for _, do := range []func(context.Context) error{d.solveOrdinary, d.fromBelow} {
 		if err := do(context.Background()); err != nil {
@@ -62,8 +60,7 @@ func TestAlikeBoardsAreOneLot(t *testing.T) {
 func TestNamedBoardsAreNoLot(t *testing.T) {
 	p := alikeYard()
 	p.Bill[0].NotFrom = []string{"L.2", "L.5"}
-	d := &decision{asked: p}
-	if lots := d.lots(); len(lots) != 4 || len(lots[0]) != 6 || len(lots[1]) != 2 {
+	if lots := lotsOf(p); len(lots) != 4 || len(lots[0]) != 6 || len(lots[1]) != 2 {
 		t.Errorf("lots %v", lots)
 	}
 }

@@ -101,11 +101,12 @@ func (r *order) atLeast(from *pile) int {
 			wood.Add(part.Volume(), part.Quantity)
 		}
 	}
-	n := 1
-	for from.volume(n).Cmp(wood) < 0 {
-		n++
+	sum := new(layout.Volume)
+	for n := 1; ; n++ {
+		if sum.Add(from.first(n)[n-1].Volume(), 1); sum.Cmp(wood) >= 0 {
+			return n
+		}
 	}
-	return n
 }
 
 // completed reports whether a plan of some boards is found that leaves nothing
