@@ -46,16 +46,14 @@ func (p *Plan) Waiting() []CutPiece {
 // their row and by their slices.
 func (p *Plan) Strips() map[string]map[int]int {
 	strips := map[string]map[int]int{}
-	var roots []*Node
 	for _, b := range p.Boards {
-		roots = append(roots, b.Root)
 		for _, leaf := range b.Root.Leaves() {
 			if leaf.Slices > 0 {
 				addStrips(strips, leaf.Part, leaf.Slices, leaf.Pieces())
 			}
 		}
 	}
-	for _, c := range p.Record.Elsewhere(roots) {
+	for _, c := range p.CutElsewhere() {
 		if c.Slices > 0 {
 			addStrips(strips, c.Part, c.Slices, 1)
 		}

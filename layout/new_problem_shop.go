@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 )
 
 // shopLength is one length of the shop under its key in the shop file.
@@ -34,6 +35,7 @@ func checkShop(cs *Complaints, s *Shop) {
 			a.fault(l.key, l.length.String(), "want a length from 0 to 30 m")
 		}
 	}
+	checkKerfs(a, s)
 	if !slices.Contains([]int{2, 4, 8, 16, 32, 64}, s.Fraction) {
 		a.fault("fraction", fmt.Sprint(s.Fraction), "want 2, 4, 8, 16, 32 or 64")
 	}
@@ -49,6 +51,18 @@ func checkShop(cs *Complaints, s *Shop) {
 	checkGrades(a, s)
 	checkHidden(a, s)
 	checkCharges(a, s.Charges)
+}
+
+// maxKerf is wider than any saw cuts, so that a slip of the pen is told.
+const maxKerf = Inch
+
+func checkKerfs(a about, s *Shop) {
+	say := func(l Length) string { return l.Exact(s.Units) }
+	for _, l := range s.lengths() {
+		if strings.HasSuffix(l.key, "_kerf") && maxKerf < l.length && l.length <= MaxLength {
+			a.fault(l.key, say(l.length), "want what the saw turns to dust, at most "+say(maxKerf))
+		}
+	}
 }
 
 func checkPrices(a about, s *Shop) {

@@ -142,6 +142,12 @@ func TestNewProblemComplains(t *testing.T) {
 			`shop: clearance.chek: found "chek", want one of bark, burl, check, gum, hole, knot, loose, metal, pin, pith, rot, sap, shake, split, stain, wane (did you mean "check"?)`,
 			`shop: grades.shelf: found "pinn", want one of bark, burl, check, gum, hole, knot, loose, metal, pin, pith, rot, sap, shake, split, stain, wane (did you mean "pin"?)`,
 		}},
+		{"kerfs", func(shop *Shop, _ []Board, _ *Part) {
+			shop.RipKerf, shop.CrosscutKerf, shop.ResawKerf = 400*Inch, Inch, Inch+SixtyFourth
+		}, []string{
+			`shop: rip_kerf: found "400\"", want what the saw turns to dust, at most 1"`,
+			`shop: resaw_kerf: found "1-1/64\"", want what the saw turns to dust, at most 1"`,
+		}},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			shop, stock, part := DefaultShop(Inches), rack(), rail()

@@ -84,39 +84,3 @@ func checkSpecies(a about, part *Part, species []string) bool {
 	}
 	return severity == Warning
 }
-
-// resolveMarks gives the marks of single boards that marks stand for, in the
-// order of the stock.
-func resolveMarks(a about, column string, marks []string, stock []Board) []string {
-	var resolved []string
-	wanted := map[string]bool{}
-	for _, m := range marks {
-		wanted[strings.ToLower(m)] = false
-	}
-	for _, b := range stock {
-		mark, base := strings.ToLower(b.Mark), strings.ToLower(b.Base)
-		_, byMark := wanted[mark]
-		_, byBase := wanted[base]
-		if byMark || byBase {
-			resolved = append(resolved, b.Mark)
-			wanted[mark], wanted[base] = true, true
-		}
-	}
-	for _, m := range marks {
-		if !wanted[strings.ToLower(m)] {
-			a.fault(column, m, "which no board bears"+didYouMean(m, marksOf(stock)))
-		}
-	}
-	return resolved
-}
-
-func marksOf(stock []Board) []string {
-	var marks []string
-	for _, b := range stock {
-		marks = append(marks, b.Mark)
-		if b.Base != b.Mark && b.Base != "" {
-			marks = append(marks, b.Base)
-		}
-	}
-	return marks
-}

@@ -1,6 +1,9 @@
 package layout
 
-import "time"
+import (
+	"slices"
+	"time"
+)
 
 // Record is what has happened to a job before a revision of its plan, and what the
 // plan alone does not say. Boards that are being cut stand in the plan with all
@@ -84,27 +87,21 @@ func (r *Record) Paper(mark string) *Paper {
 	return nil
 }
 
-// Elsewhere are the finished pieces that are in none of some trees: those of boards
-// that a plan no longer holds.
-func (r *Record) Elsewhere(roots []*Node) []CutPiece {
-	if r == nil {
+// CutElsewhere are the finished pieces that came from boards which the plan no longer
+// holds.
+func (p *Plan) CutElsewhere() []CutPiece {
+	if p.Record == nil {
 		return nil
 	}
 	held := map[string]bool{}
-	for _, root := range roots {
-		for _, leaf := range root.Leaves() {
+	for _, b := range p.Boards {
+		for _, leaf := range b.Root.Leaves() {
 			for _, id := range leaf.PieceIDs() {
 				held[id] = true
 			}
 		}
 	}
-	var list []CutPiece
-	for _, c := range r.Cut {
-		if !held[c.Wood.Mark] {
-			list = append(list, c)
-		}
-	}
-	return list
+	return slices.DeleteFunc(slices.Clone(p.Record.Cut), func(c CutPiece) bool { return held[c.Wood.Mark] })
 }
 
 // Start is the entry of a board that is being cut, or nil.

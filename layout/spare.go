@@ -37,14 +37,6 @@ func (m *madePieces) add(id string, spare bool) {
 // piecesMade are all pieces of a job by part: first those cut from boards that the plan
 // no longer holds, then those of the plan, in its order.
 func (p *Plan) piecesMade() map[string]*madePieces {
-	held := map[string]bool{}
-	for _, b := range p.Boards {
-		for _, leaf := range b.Root.Leaves() {
-			for _, id := range leaf.PieceIDs() {
-				held[id] = true
-			}
-		}
-	}
 	made := map[string]*madePieces{}
 	of := func(part string) *madePieces {
 		if made[part] == nil {
@@ -52,12 +44,8 @@ func (p *Plan) piecesMade() map[string]*madePieces {
 		}
 		return made[part]
 	}
-	if p.Record != nil {
-		for _, c := range p.Record.Cut {
-			if !held[c.Wood.Mark] {
-				of(c.Part).add(c.Wood.Mark, c.Spare)
-			}
-		}
+	for _, c := range p.CutElsewhere() {
+		of(c.Part).add(c.Wood.Mark, c.Spare)
 	}
 	for _, b := range p.Boards {
 		for _, leaf := range b.Root.Leaves() {

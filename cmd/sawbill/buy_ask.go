@@ -3,7 +3,6 @@ package main
 import (
 	"fmt"
 	"io"
-	"slices"
 	"strconv"
 	"strings"
 	"text/tabwriter"
@@ -24,12 +23,13 @@ func asking(p *layout.Problem, a *buy.Advice) files.Asking {
 			Half: wanted(shop, w.Species, w.Half), Most: wanted(shop, w.Species, w.Most), Width: w.Width, Length: w.Length,
 		})
 	}
-	if len(list.Woods) > 0 {
-		list.Assumed = assumed(shop, &a.Usual)
+	if len(list.Woods) == 0 {
+		return list
 	}
-	if len(list.Woods) > 0 && len(p.Stock) > 0 {
-		list.Assumed = slices.Insert(list.Assumed, 0, "the rack is planned first and keeps its plan")
+	if len(p.Stock) > 0 {
+		list.Assumed = []string{"the rack is planned first and keeps its plan"}
 	}
+	list.Assumed = append(list.Assumed, assumed(shop, &a.Usual)...)
 	return list
 }
 
@@ -156,5 +156,5 @@ func printPiles(w io.Writer, a files.Asking) {
 			fmt.Fprintf(w, "%s: only %s planned in the time\n", name, count(k.Piles, "pile"))
 		}
 	}
-	fmt.Fprintf(w, "A board narrower than the least width, or shorter than the least length, gives none of the parts named in its line.\n")
+	fmt.Fprintln(w, "A board narrower than the least width, or shorter than the least length, gives none of the parts named in its line.")
 }

@@ -51,7 +51,7 @@ func runQuote(c *cli.Context) error {
 		}
 	}
 	q := quote.Of(plan)
-	if err := j.writeQuote(plan); err != nil {
+	if err := j.writeQuote(q); err != nil {
 		return err
 	}
 	printQuote(c.App.Writer, plan, q)
@@ -70,17 +70,17 @@ func (j job) recharge(c *cli.Context, plan *layout.Plan) (*layout.Plan, error) {
 	if err != nil {
 		return nil, err
 	}
-	charges, err := files.LoadCharges(source)
+	said, err := files.LoadShop(source)
 	switch why := unpriced(plan.Problem.Shop, plan.Problem.Stock); {
 	case err != nil:
 		return nil, inputError(err)
-	case charges == nil:
+	case said.Charges == nil:
 		return nil, usageError("%s: there is no table [quote] in it", source.Name)
 	case why != "":
 		return nil, usageError("the plan counts no money: %s", why).withHint("give the shop prices or the boards costs, and plan again")
 	}
 	shop := *plan.Problem.Shop
-	shop.Charges = charges
+	shop.Charges = said.Charges
 	next := *plan
 	next.Problem.Shop = &shop
 	o, err := drawnLast(plan.Print)
@@ -95,8 +95,8 @@ func (j job) recharge(c *cli.Context, plan *layout.Plan) (*layout.Plan, error) {
 
 func (j job) quotePath() string { return filepath.Join(j.dir, "quote.csv") }
 
-func (j job) writeQuote(plan *layout.Plan) error {
-	return replace(j.quotePath(), func(w io.Writer) error { return files.WriteQuote(w, quote.Of(plan)) })
+func (j job) writeQuote(q *quote.Quote) error {
+	return replace(j.quotePath(), func(w io.Writer) error { return files.WriteQuote(w, q) })
 }
 
 // requote writes the quote of a job again where there is one or the job asks for it.
@@ -104,7 +104,7 @@ func (j job) requote(c *cli.Context, plan *layout.Plan) error {
 	if _, err := os.Stat(j.quotePath()); errors.Is(err, fs.ErrNotExist) && !quote.Asked(plan) {
 		return nil
 	}
-	err := j.writeQuote(plan)
+	err := j.writeQuote(quote.Of(plan))
 	if err == nil {
 		fmt.Fprintln(c.App.Writer, j.quotePath())
 	}

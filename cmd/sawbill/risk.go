@@ -1,9 +1,6 @@
 package main
 
 import (
-	"context"
-	"os"
-	"os/signal"
 	"path/filepath"
 	"strconv"
 	"strings"
@@ -32,7 +29,7 @@ func riskCommand() *cli.Command {
 		Flags: []cli.Flag{
 			jobFlag(),
 			&cli.IntFlag{Name: "draws", Value: 2000, Usage: "simulate `N` times"},
-			&cli.Int64Flag{Name: "seed", Usage: "draw by chance from `N` on"},
+			&cli.Int64Flag{Name: "seed", Usage: "draw other hidden defects for each `N`"},
 			&cli.PathFlag{TakesFile: true, Name: "shop", Usage: "a TOML `FILE` that says how much hides in the wood; otherwise the shop of the plan does"},
 			&cli.PathFlag{TakesFile: true, Name: "plot", Usage: "also draw the chance against the boards that are bought, as a PNG `FILE`"},
 			paperFlag(), jsonFlag(),
@@ -90,9 +87,8 @@ func simulate(c *cli.Context, plan *layout.Plan) (*layout.Risk, error) {
 	if err != nil {
 		return nil, err
 	}
-	ctx, stop := signal.NotifyContext(c.Context, os.Interrupt)
-	defer stop()
-	context.AfterFunc(ctx, stop) // from then on Ctrl-C ends the program
+	ctx, end := limits{}.begin(c)
+	defer end()
 	found, err := risk.Of(ctx, plan, risk.Options{Seed: c.Int64("seed"), Draws: c.Int("draws"), Rates: rates})
 	if err != nil {
 		return nil, usageError("interrupted before all draws were made").withHint("fewer are made with --draws")

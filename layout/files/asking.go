@@ -111,9 +111,8 @@ type askedWood1 struct {
 
 // WriteAsking writes how much to ask for as one JSON object. Errors are those of w.
 func WriteAsking(w io.Writer, a Asking) error {
-	short := func(m layout.Missing) missing1 { return missing1{m.Part, count(m.Quantity), m.Why} }
 	return writeJSON(w, asking1{
-		Woods: each(a.Woods, toAsked1), Missing: each(a.Missing, short), Not: each(a.Not, short), Assumed: a.Assumed,
+		Woods: each(a.Woods, toAsked1), Missing: each(a.Missing, toMissing1), Not: each(a.Not, toMissing1), Assumed: a.Assumed,
 	})
 }
 

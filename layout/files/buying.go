@@ -100,7 +100,7 @@ func WriteBuying(w io.Writer, b Buying) error {
 		Paid: money(b.Paid), Bound: (*money)(b.Bound), Proof: b.Proof,
 		Boards:  each(b.Boards, toBought1),
 		Groups:  each(layout.Tally(b.Shop, soldBoards(b.Boards)), toBuyingSum1),
-		Missing: each(b.Missing, func(m layout.Missing) missing1 { return missing1{m.Part, count(m.Quantity), m.Why} }),
+		Missing: each(b.Missing, toMissing1),
 	}
 	if gap, ok := (layout.Totals{Cost: b.Paid, Bound: b.Bound}).Gap(); ok {
 		out.Gap = &gap

@@ -88,21 +88,6 @@ func LoadStock(in Input) (*Rack, error) {
 	return &Rack{shop.Shop, boards, all.Warnings(), stock}, nil
 }
 
-// LoadCharges reads a shop file and checks it, as Load does, and gives what it says of
-// quotes; nil where it has no table for them.
-func LoadCharges(source Source) (*layout.Charges, error) {
-	shop, found := loadShop(source)
-	if shop == nil {
-		return nil, found
-	}
-	_, more := layout.NewStock(shop.Shop, nil)
-	more = slices.DeleteFunc(more, func(c layout.Complaint) bool { return c.Table != layout.ShopTable })
-	if err := merge(found, more, shop, &Stock{}, &Bill{}).Err(); err != nil {
-		return nil, err
-	}
-	return shop.Charges, nil
-}
-
 func loadShop(source Source) (*Shop, layout.Complaints) {
 	if source.Reader == nil {
 		return &Shop{layout.DefaultShop(layout.Inches), "shop", nil}, nil

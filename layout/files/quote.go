@@ -19,7 +19,6 @@ func quoteColumns() []string {
 
 // WriteQuote writes a quote as a table, with exact amounts. Errors are those of w.
 func WriteQuote(w io.Writer, q *quote.Quote) error {
-	out := csv.NewWriter(w)
 	rows := [][]string{quoteColumns()}
 	for i := range q.Boards {
 		b := &q.Boards[i]
@@ -47,10 +46,7 @@ func WriteQuote(w io.Writer, q *quote.Quote) error {
 		line("margin", "", c.Margin.String(), q.Margin)
 		line("total", "", "", q.Total)
 	}
-	if err := out.WriteAll(rows); err != nil {
-		return err
-	}
-	return out.Error()
+	return csv.NewWriter(w).WriteAll(rows)
 }
 
 // quoteReport1 is the JSON of a quote. Money is in decimals.

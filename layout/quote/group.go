@@ -122,26 +122,15 @@ func (g *group) give(worth layout.Money) {
 
 // cut adds the finished pieces that no tree of the plan holds.
 func (s *sorter) cut() {
-	held := map[string]bool{}
-	for _, b := range s.plan.Boards {
-		for _, leaf := range b.Root.Leaves() {
-			for _, id := range leaf.PieceIDs() {
-				held[id] = true
+	for _, c := range s.plan.CutElsewhere() {
+		layers := 0 // pieces resawn from one lie in the same place
+		for _, other := range s.plan.Record.Cut {
+			if other.Board == c.Board && other.Lay == c.Lay {
+				layers++
 			}
 		}
-	}
-	list := s.plan.Record.Cut
-	for _, c := range list {
-		if !held[c.Wood.Mark] {
-			layers := 0 // pieces resawn from one lie in the same place
-			for _, other := range list {
-				if other.Board == c.Board && other.Lay == c.Lay {
-					layers++
-				}
-			}
-			g := s.of(c.Board)
-			g.takes = append(g.takes, take{c.Part, s.spares[c.Wood.Mark], share(c.Lay, layers)})
-		}
+		g := s.of(c.Board)
+		g.takes = append(g.takes, take{c.Part, s.spares[c.Wood.Mark], share(c.Lay, layers)})
 	}
 }
 

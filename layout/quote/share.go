@@ -41,9 +41,9 @@ func (q *Quote) charge(g *group) {
 }
 
 // apportion splits an amount in proportion to weights, which are not negative and add
-// up to sum, more than 0, into whole numbers that add up to it exactly: each share is rounded down, and
-// what is left goes, one each, to those that lost the most by that, the first of equal
-// ones first (largest remainder: Hamilton 1792).
+// up to sum, more than 0, into whole numbers that add up to it exactly: each share is
+// rounded down, and what is left goes, one each, to those that lost the most by that,
+// the first of equal ones first (largest remainder: Hamilton 1792).
 func apportion(amount layout.Money, weights []*big.Rat, sum *big.Rat) []layout.Money {
 	shares, lost := make([]layout.Money, len(weights)), make([]*big.Rat, len(weights))
 	order := make([]int, len(weights))

@@ -184,11 +184,9 @@ func (d *Draft) problem() *layout.Problem {
 // hold pieces.
 func (d *Draft) cutElsewhere() (needed, spare map[string]int, planned map[string]bool) {
 	planned = map[string]bool{}
-	var roots []*layout.Node
 	now := layout.Plan{Problem: layout.Problem{Bill: d.record.Wanted}, Record: &d.record}
 	for _, mark := range slices.Sorted(maps.Keys(d.trees)) {
 		root := d.trees[mark]
-		roots = append(roots, root)
 		now.Boards = append(now.Boards, layout.BoardPlan{Board: mark, Root: root})
 		for _, leaf := range root.Leaves() {
 			planned[leaf.Part] = true
@@ -196,7 +194,7 @@ func (d *Draft) cutElsewhere() (needed, spare map[string]int, planned map[string
 	}
 	spares := now.Spares()
 	needed, spare = map[string]int{}, map[string]int{}
-	for _, c := range d.record.Elsewhere(roots) {
+	for _, c := range now.CutElsewhere() {
 		if spares[c.Wood.Mark] {
 			spare[c.Part]++
 		} else {

@@ -21,7 +21,9 @@ func (d *Draft) More(part string, n int) error {
 		if p.Set != "" {
 			name, many, what = p.Set, &p.Slices, "slices of "+p.Set
 		}
-		names = append(names, name)
+		if !slices.Contains(names, name) {
+			names = append(names, name)
+		}
 		switch {
 		case same(name):
 			if n < 1 || n > layout.MaxQuantity-*many {

@@ -18,16 +18,14 @@ func newTally(plan *layout.Plan) tally {
 			t.of[part.Name] = part.Quantity
 		}
 	}
-	var roots []*layout.Node
 	for _, b := range plan.Boards {
-		roots = append(roots, b.Root)
 		for _, leaf := range b.Root.Leaves() {
 			if part := plan.Problem.Part(leaf.Part); part != nil && part.Set != "" {
 				t.of[leaf.Part]++ // how many strips a set takes is the plan's choice
 			}
 		}
 	}
-	for _, c := range plan.Record.Elsewhere(roots) {
+	for _, c := range plan.CutElsewhere() {
 		if !t.spares[c.Wood.Mark] {
 			t.done[c.Part]++
 			t.of[c.Part]++

@@ -2,10 +2,11 @@ package risk
 
 import "slices"
 
-// again is how a board of the plan that nobody has touched, whose turn it is, is cut while something is
-// missing: as planned where the free wood gives that, or where another cut leaves no
-// less missing: the best for all that it could give, or the best for what is missing,
-// whatever else then has to come from elsewhere. Whoever plans reckons with sound wood.
+// again is how a board of the plan that nobody has touched, whose turn it is, is cut
+// while something is missing: as planned where the free wood gives that, or where
+// another cut leaves no less missing: the best for all that it could give, or the best
+// for what is missing, whatever else then has to come from elsewhere. Whoever plans
+// reckons with sound wood.
 func (r *play) again(at int) *cut {
 	b := &r.j.planned[r.j.turn[at]]
 	short := r.outlook(at, b.cut)
