@@ -54,23 +54,3 @@ func runCompletion(c *cli.Context) error {
 	fmt.Fprint(c.App.Writer, text)
 	return nil
 }
-
-func manCommand() *cli.Command {
-	return &cli.Command{
-		Name:        "man",
-		Usage:       "print the manual page",
-		UsageText:   "sawbill man",
-		Description: "   sawbill man >sawbill.1 && man ./sawbill.1",
-		Action: func(c *cli.Context) error {
-			if err := checkWords(c, 0); err != nil {
-				return err
-			}
-			page, err := c.App.ToManWithSection(1)
-			if err != nil {
-				return err
-			}
-			fmt.Fprint(c.App.Writer, page)
-			return nil
-		},
-	}
-}
