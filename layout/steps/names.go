@@ -12,13 +12,14 @@ import (
 // that the plan gave it; M4-2 is the second blank of M4, M4-2/1 the first strip
 // of it, and so on down.
 type names struct {
-	chalk map[*layout.Node]string
-	taken map[string]bool
-	cuts  map[string]int // ids given so far by chalk name
+	chalk  map[*layout.Node]string
+	layers map[*layout.Node][]string // of a leaf that is resawn
+	taken  map[string]bool
+	cuts   map[string]int // ids given so far by chalk name
 }
 
 func newNames(p *layout.Plan) *names {
-	n := &names{map[*layout.Node]string{}, map[string]bool{}, map[string]int{}}
+	n := &names{map[*layout.Node]string{}, map[*layout.Node][]string{}, map[string]bool{}, map[string]int{}}
 	begun, whole := trees(p)
 	for _, b := range p.Problem.Stock {
 		n.taken[b.Mark] = !cutOutOf(p.Record, b.Mark, begun)
@@ -75,6 +76,15 @@ func (n *names) nameLeaf(leaf *layout.Node) {
 		n.chalk[leaf] = n.claim(leaf.Offcut)
 	case leaf.ID != "":
 		n.chalk[leaf] = n.claim(leaf.ID)
+		n.nameLayers(leaf)
+	}
+}
+
+// nameLayers names the pieces that are resawn from a leaf together with the other pieces
+// of its tree: one that is spoiled may be a board of the stock by then, of this name.
+func (n *names) nameLayers(leaf *layout.Node) {
+	for i := 1; i <= leaf.Pieces() && leaf.Pieces() > 1; i++ {
+		n.layers[leaf] = append(n.layers[leaf], n.claim(n.chalk[leaf]+strconv.Itoa(i)))
 	}
 }
 
@@ -117,6 +127,7 @@ func nameByPieces(board string, blank *layout.Node) string {
 func (n *names) nameBelow(node *layout.Node, name string) {
 	if _, named := n.chalk[node]; !named {
 		n.chalk[node] = n.claim(name)
+		n.nameLayers(node)
 	}
 	for i, c := range node.Children {
 		if len(node.Children) == 1 && len(c.Children) > 0 { // what is trimmed keeps its name
@@ -165,9 +176,7 @@ func (n *names) unfinished(node *layout.Node) string {
 
 // layer is the id of one of the pieces that are resawn from a leaf, counted from
 // 1.
-func (n *names) layer(leaf *layout.Node, number int) string {
-	return n.claim(fmt.Sprintf("%s%d", n.chalk[leaf], number))
-}
+func (n *names) layer(leaf *layout.Node, number int) string { return n.layers[leaf][number-1] }
 
 // rough is the id of a piece with a chalk name of its own that is not yet finished.
 func (n *names) rough(chalk string) string { return chalk + "~1" }
