@@ -46,6 +46,8 @@ func (d *divider) next() {
 		d.take(kid)
 	case d.cut == layout.Rip && (kid.lean > 0 || d.left.near > 0):
 		d.takeFromFar(kid)
+	case d.endsSquare(kid):
+		d.takeWide(kid)
 	case gap-d.kerf >= d.thin || gap > d.kerf && kid.short:
 		d.trim(kid.span.Lo)
 	default:
@@ -59,6 +61,13 @@ func (d *divider) begins(kid child) bool {
 		return false
 	}
 	return same(kid.span.Lo, span(d.left.rect, d.cut).Lo)
+}
+
+// endsSquare reports whether what is left ends at its tip as its last piece does, with a
+// square end. The waste before that is cut off with the piece at the stop: its length is
+// then set at the saw, and not left over by the cut that made the blank.
+func (d *divider) endsSquare(kid child) bool {
+	return d.cut == layout.Crosscut && len(d.kids) == 1 && !d.left.open(d.cut) && kid.span.Hi == span(d.left.rect, d.cut).Hi
 }
 
 func (d *divider) part(lo, hi layout.Length) piece {

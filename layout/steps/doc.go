@@ -10,7 +10,8 @@
 //     the butt. So the readings of one tape on the uncut board stay true until
 //     the last cut.
 //   - A trued blank is ripped from its jointed edge and a strip is crosscut from
-//     its squared end; the fresh kerf is the next reference.
+//     its squared end; the fresh kerf is the next reference. A last piece that ends
+//     where the tip is square is cut from that.
 //   - Too little waste to hold between fence and blade is never trimmed that
 //     way: the piece is cut wide first and then trimmed from its sawn edge.
 //

@@ -348,6 +348,25 @@ func TestASliverIsTrimmedFromTheOtherSide(t *testing.T) {
 	}
 }
 
+// A piece that ends where its blank has a square end is cut with that at the stop, and
+// not left over by a cut whose setting the length of the blank would have to be right
+// for.
+func TestTheLastPieceIsCutFromItsSquareEnd(t *testing.T) {
+	const e = in / 8
+	strip := &layout.Node{Rect: rect(in, 39*in, 0, 3*in), Cut: layout.Crosscut, Children: []*layout.Node{
+		{Rect: rect(9*in, 39*in, 0, 3*in), Part: "rail"},
+	}}
+	plan := single(layout.Board{Thickness: in, Width: 5 * in, Length: 40 * in, Edges: layout.EdgesOne}, rect(in, 39*in, 0, 5*in), 6*e,
+		[]layout.Part{{Name: "rail", Thickness: 6 * e, Width: 3 * in, Length: 30 * in, Quantity: 1}}, strip)
+	want := []string{"5 H4-1~2: crosscut from tip 30 -> H4-1a 30 x 3 x 3/4 + -, rail, 1 of 1"}
+	if diff := cmp.Diff(want, lines(All(plan)[0])[4:]); diff != "" {
+		t.Error(diff)
+	}
+	if err := cutAll(plan); err != nil {
+		t.Error(err)
+	}
+}
+
 func TestCheckWordFollowsThePlan(t *testing.T) {
 	word := CheckWord(bench())
 	if again := CheckWord(bench()); again != word {
