@@ -29,7 +29,8 @@
 //     (match.go).
 //   - What boards can by no means make whole is shown without a plan (require.go);
 //     package buy builds on that.
-//   - A last pass makes the plan tidier for hardly any money (tidy.go).
+//   - A last pass makes the plan tidier for hardly any money (tidy.go), spare pieces are
+//     laid into its scrap (spare.go), and package snug takes needless cuts out.
 //
 // The package prints nothing, reads no file and no clock. Whoever calls decides
 // when to stop, by the context or by a number of rounds; with the same rounds and

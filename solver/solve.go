@@ -5,6 +5,7 @@ import (
 	"runtime"
 
 	"sawbill/layout"
+	"sawbill/solver/internal/snug"
 )
 
 // Options steer a solve. The zero value works.
@@ -66,14 +67,17 @@ const (
 // then, at worst nothing but missing parts. An error is a fault of ours and names
 // the seed.
 //
-// Spare pieces are laid into the scrap of that plan, where they cost nothing.
+// Spare pieces are laid into the scrap of that plan, where they cost nothing, and its
+// needless cuts are taken out.
 func Solve(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {
 	plan, status, err := withoutSpares(ctx, p, o)
 	if err != nil {
 		return nil, status, err
 	}
-	plan, err = withSpares(p, plan, o.Seed)
-	return plan, status, err
+	if plan, err = withSpares(p, plan, o.Seed); err != nil {
+		return nil, status, err
+	}
+	return snug.Plan(plan), status, nil
 }
 
 func withoutSpares(ctx context.Context, p *layout.Problem, o Options) (*layout.Plan, Status, error) {

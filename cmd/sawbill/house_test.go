@@ -33,6 +33,8 @@ func rooms() map[string][]string {
 		"solver/buy":    {"layout", "layout/check", "solver", "solver/internal/*"},
 		// What is left of a board that was cut is for the record to say.
 		"solver/risk": {"layout", "layout/record", "solver/internal/*"},
+		// What a cut costs a person is for the steps to say.
+		"solver/internal/snug": {"layout", "layout/check", "layout/steps"},
 		// The table measures the solver as a whole, and nothing imports it.
 		"solver/internal/table": {"layout", "solver", "solver/internal/*"},
 		"render":                {"layout", "layout/steps", "layout/glueup", "layout/quote"},

@@ -7,6 +7,7 @@ import (
 	"sawbill/layout"
 	"sawbill/layout/check"
 	"sawbill/solver"
+	"sawbill/solver/internal/snug"
 )
 
 // decision is what is known while a decision is made.
@@ -81,7 +82,7 @@ func (d *decision) raise(least layout.Money) {
 // answer makes the best plan one of the problem that was asked.
 func (d *decision) answer() (*Answer, error) {
 	marks := bought(d.asked, d.best)
-	a := &Answer{Paid: d.best.Totals.Cost, Bound: d.boundOfBest(), Plan: recut(only(d.asked, marks), d.best)}
+	a := &Answer{Paid: d.best.Totals.Cost, Bound: d.boundOfBest(), Plan: snug.Plan(recut(only(d.asked, marks), d.best))}
 	for _, mark := range marks {
 		a.Boards = append(a.Boards, d.asked.Board(mark))
 	}
