@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"cmp"
 	"regexp"
 	"strings"
 )
@@ -12,7 +13,7 @@ func resolveMarks(a about, column string, marks []string, stock []Board) []strin
 	for _, m := range marks {
 		boards := bearers(m, stock)
 		if len(boards) == 0 {
-			a.fault(column, m, "which no board bears"+didYouMean(m, marksOf(stock)))
+			a.fault(column, m, "which no board bears"+cmp.Or(didYouMean(m, marksOf(stock)), ": leave it out if that board is gone"))
 		}
 		for _, i := range boards {
 			named[i] = true

@@ -118,7 +118,7 @@ func TestNewProblemComplains(t *testing.T) {
 		}, []string{
 			`bill row 1: grade: found "cleer", want one of clear, one-face, sound (did you mean "clear"?)`,
 			`bill row 1: from: found "A9", which no board bears (did you mean "A1"?)`,
-			`bill row 1: not_from: found "X", which no board bears`,
+			`bill row 1: not_from: found "X", which no board bears: leave it out if that board is gone`,
 			`bill row 1: species: found "ahs", of which the stock has no board: want one of ash, elm (did you mean "ash"?)`,
 		}},
 		{"numbers of the bill", func(_ *Shop, _ []Board, part *Part) {

@@ -58,10 +58,16 @@ func chanceWords(r *layout.Risk) string {
 	case nothing:
 		return "it is certain that the stock is not enough, as far as the simulation can plan again"
 	}
-	return fmt.Sprintf("the stock is enough in %s of all draws (95%% confidence: %s) when boards are cut in the order below,\n"+
-		"and in %s (%s) in the order of the plan",
-		r.Finished.Percent(), interval(r.Finished), r.AsPlanned.Percent(), interval(r.AsPlanned))
+	enough := fmt.Sprintf("the stock is enough in %s of all draws (95%% confidence: %s)", r.Finished.Percent(), interval(r.Finished))
+	if !ordered(r) {
+		return enough
+	}
+	return fmt.Sprintf("%s when boards are cut in the order below,\nand in %s (%s) in the order of the plan",
+		enough, r.AsPlanned.Percent(), interval(r.AsPlanned))
 }
+
+// ordered reports whether there are boards to be cut in one order or another.
+func ordered(r *layout.Risk) bool { return len(r.Order) > 1 }
 
 // interval is rounded outward.
 func interval(s layout.Share) string {
@@ -124,7 +130,7 @@ func kindOf(plan *layout.Plan, mark string) string {
 }
 
 func printOpenings(w io.Writer, r *layout.Risk) {
-	if len(r.Order) == 0 {
+	if !ordered(r) {
 		return
 	}
 	fmt.Fprintln(w, "\ncut in this order, and a shortage shows early, while other boards are whole and the plan can be changed:")
