@@ -25,8 +25,8 @@ func TestBookletHoldsTheQuote(t *testing.T) {
 	}
 }
 
-// Two strips of a blank 62 in long give four legs, of which three are needed: the last is spare in the drawing, in its
-// step, on its label and in the bill to tick off.
+// Two strips of a blank 62 in long give four legs, of which three are needed: the last
+// is spare in the drawing, in its step, on its label and in the bill to tick off.
 func TestSparesAreMarkedOnAllPaper(t *testing.T) {
 	shop := layout.DefaultShop(layout.Inches)
 	wood, leg := board("E1", 6*in, 96*in), peg("leg", 2*in, 30*in, 3)

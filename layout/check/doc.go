@@ -8,6 +8,7 @@
 //
 //	form     the plan is so malformed that it cannot be replayed
 //	name     an unknown or repeated board, part, piece id or offcut mark
+//	record   what is said to be cut, or being cut, and stands otherwise in the plan
 //	cost     the cost of a board, the total cost
 //	bound    the lower bound, its prices
 //	yield    the yield

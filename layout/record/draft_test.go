@@ -153,6 +153,55 @@ func TestNothingIsMissedForLackOfTime(t *testing.T) {
 	}
 }
 
+// twoBlanks is a plan that cuts two rails of 20 in out of two blanks of a board of 96 in,
+// from 1 in and from so far on.
+func twoBlanks(t *testing.T, second layout.Length) *layout.Plan {
+	t.Helper()
+	board := layout.Board{
+		Mark: "A1", Base: "A1", Species: "ash", Thickness: in, Width: 4 * in, TipWidth: 4 * in, Length: 96 * in,
+		Cost: layout.Unpriced, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
+	}
+	p, faults := layout.NewProblem(layout.DefaultShop(layout.Inches), []layout.Board{board}, []layout.Part{{
+		Name: "rail", Species: []string{"ash"}, Thickness: 3 * in / 4, Width: 3 * in, Length: 20 * in, Quantity: 2, Grade: layout.Clear,
+	}}, false)
+	if p == nil {
+		t.Fatal(faults)
+	}
+	root := &layout.Node{Rect: board.Frame(), Cut: layout.Crosscut}
+	for _, x := range []layout.Length{in, second} {
+		rail := &layout.Node{Rect: layout.Rect{X1: x, X2: x + 20*in, Y2: 3 * in}, Part: "rail"}
+		root.Children = append(root.Children, &layout.Node{
+			Rect: layout.Rect{X1: x, X2: x + 20*in, Y2: 4 * in}, Cut: layout.Rip, Trued: true, Thickness: 3 * in / 4, Children: []*layout.Node{rail},
+		})
+	}
+	plan := layout.Assemble(p, []layout.BoardCut{{Board: "A1", Root: root}})
+	if faults := check.Plan(plan); len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	return plan
+}
+
+// A board that is 60 in long keeps its first blank, whether the second one lies partly
+// beyond its end or wholly; that once cost the first one, too.
+func TestAShorterBoardKeepsTheBlanksThatLieOnIt(t *testing.T) {
+	for _, second := range []layout.Length{50 * in, 70 * in} {
+		d := record.Open(twoBlanks(t, second))
+		if err := d.Measured("A1", record.Sizes{Length: 60 * in}); err != nil {
+			t.Fatal(err)
+		}
+		plan, err := d.Complete(always(idle))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(plan.Missing) != 1 || plan.Missing[0].Quantity != 1 {
+			t.Errorf("with a second blank from %v on: missing %v, want one rail", second, plan.Missing)
+		}
+		if faults := check.Plan(plan); len(faults) > 0 {
+			t.Error(faults)
+		}
+	}
+}
+
 // With two strips of a copy of six slices cut, a third one that is spoiled is wanted
 // again with six slices, and nothing else changes.
 func TestASpoiledStripIsMadeAgainForItsCopy(t *testing.T) {

@@ -112,14 +112,16 @@ func (d *Draft) giveUpPieces(mark string) {
 }
 
 // giveUpBlanks leaves of the blanks of a board those that break no rule together with
-// the ones before them, and those of which pieces are cut.
+// the ones before them, and those of which pieces are cut. Blanks that reach beyond the
+// board, which nobody has touched then, go first: it is smaller than was thought.
 func (d *Draft) giveUpBlanks(mark string) {
 	root := d.trees[mark]
+	root.Children = slices.DeleteFunc(root.Children, func(n *layout.Node) bool { return !root.Contains(n.Rect) })
 	kept := make([]layout.Node, len(root.Children))
 	for i, blank := range root.Children {
 		kept[i] = *blank
 		if !slices.ContainsFunc(blank.Leaves(), func(n *layout.Node) bool { return n.Part != "" && d.isCut(n) }) {
-			*blank = layout.Node{Rect: blank.Rect.Intersect(root.Rect)}
+			*blank = layout.Node{Rect: blank.Rect}
 		}
 	}
 	for i, blank := range root.Children {
@@ -129,7 +131,6 @@ func (d *Draft) giveUpBlanks(mark string) {
 			*blank = was
 		}
 	}
-	root.Children = slices.DeleteFunc(root.Children, func(n *layout.Node) bool { return !root.Contains(n.Rect) })
 }
 
 // dissolve ends the work on a board: what is cut is cut, and what lies on the bench
