@@ -45,6 +45,17 @@ func (n *Node) Walk(visit func(*Node)) {
 	}
 }
 
+// Shift moves n and all below it, in the direction in which a cut divides.
+func (n *Node) Shift(c Cut, by Length) {
+	n.Walk(func(m *Node) {
+		if c == Rip {
+			m.Y1, m.Y2 = m.Y1+by, m.Y2+by
+		} else {
+			m.X1, m.X2 = m.X1+by, m.X2+by
+		}
+	})
+}
+
 // Leaves lists the leaves below n in order.
 func (n *Node) Leaves() []*Node {
 	var leaves []*Node

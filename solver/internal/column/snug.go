@@ -57,10 +57,10 @@ func (w *Board) insetOf(c, parent *layout.Node) layout.Length {
 // move shifts a node in a trued one and all below it if its parts stay sound and on the board,
 // and reports whether they do.
 func (w *Board) move(n, trued *layout.Node, cut layout.Cut, by layout.Length) bool {
-	shift(n, cut, by)
+	n.Shift(cut, by)
 	for _, leaf := range n.Leaves() {
 		if leaf.Part != "" && !w.holds(leaf, trued.Rect) {
-			shift(n, cut, -by)
+			n.Shift(cut, -by)
 			return false
 		}
 	}
@@ -70,16 +70,6 @@ func (w *Board) move(n, trued *layout.Node, cut layout.Cut, by layout.Length) bo
 		}
 	}
 	return true
-}
-
-func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
-	n.Walk(func(m *layout.Node) {
-		if cut == layout.Rip {
-			m.Y1, m.Y2 = m.Y1+by, m.Y2+by
-		} else {
-			m.X1, m.X2 = m.X1+by, m.X2+by
-		}
-	})
 }
 
 // holds reports whether the wood under a part leaf is sound enough for it, in a

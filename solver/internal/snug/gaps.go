@@ -128,21 +128,10 @@ func (r *row) moved(lo, hi int, by layout.Length, grown int, sides layout.Span) 
 	}
 	return change{r.at, planed, func(n *layout.Node) {
 		for _, c := range n.Children[lo:hi] {
-			shift(c, n.Cut, by)
+			c.Shift(n.Cut, by)
 		}
 		if grown >= 0 {
 			grow(n.Children[grown], n.Cut, sides)
 		}
 	}}
-}
-
-// shift moves a node and all below it.
-func shift(n *layout.Node, cut layout.Cut, by layout.Length) {
-	n.Walk(func(m *layout.Node) {
-		if cut == layout.Rip {
-			m.Y1, m.Y2 = m.Y1+by, m.Y2+by
-		} else {
-			m.X1, m.X2 = m.X1+by, m.X2+by
-		}
-	})
 }

@@ -67,3 +67,14 @@ func (b *board) meets(d *layout.Defect, l leaf) bool {
 	under.Y2 += l.Lean
 	return reach.Overlaps(under)
 }
+
+// worth is what the offcuts of a tree are worth.
+func (b *board) worth(root *layout.Node) layout.Money {
+	var sum layout.Money
+	for _, l := range b.leaves(root) {
+		if l.Offcut != "" {
+			sum += b.shop.OffcutWorth(b.wood, b.wood.CleanOffcutIn(l.blank, l.Rect))
+		}
+	}
+	return sum
+}

@@ -49,15 +49,22 @@ func (b *board) snug(root *layout.Node) *layout.Node {
 	return root
 }
 
-// closed is a tree with a place closed that costs a cut, or nil.
+// closed is the tree with a place closed that saves the most work, and of those with as
+// many cuts the one whose offcuts are worth most; nil where none saves any.
 func (b *board) closed(root *layout.Node) *layout.Node {
 	now := b.workOn(root)
+	var best *layout.Node
+	var least work
 	for _, c := range b.closings(root) {
-		if next := c.of(root); b.allows(root, next) && b.workOn(next).lessThan(now) {
-			return next
+		next := c.of(root)
+		if !b.allows(root, next) {
+			continue
+		}
+		if w := b.workOn(next); w.lessThan(now) && (best == nil || w.compare(least) < 0) {
+			best, least = next, w
 		}
 	}
-	return nil
+	return best
 }
 
 // narrowed is a tree with a strip that is as wide as what is in it, and with the places

@@ -1,6 +1,7 @@
 package snug
 
 import (
+	"cmp"
 	"slices"
 
 	"sawbill/layout"
@@ -47,8 +48,9 @@ func (b *board) valid(root *layout.Node) bool {
 // work is what a person has to do to cut a board by a tree.
 type work struct {
 	steps, cuts int
-	slivers     int // cuts of which what falls off is less than can be seen to fall
+	slivers     int // cuts that take off next to nothing
 	cautions    int
+	kept        layout.Money // what the offcuts are worth
 }
 
 // lessThan reports whether a is less work than o, and no more dangerous.
@@ -57,8 +59,16 @@ func (a work) lessThan(o work) bool {
 	return fewer && a.steps <= o.steps && a.cautions <= o.cautions
 }
 
+// compare is negative where a is the better of two that are both less than what there was:
+// cuts first, then money.
+func (a work) compare(o work) int {
+	return cmp.Or(
+		cmp.Compare(a.cuts, o.cuts), cmp.Compare(o.kept, a.kept), cmp.Compare(a.slivers, o.slivers), cmp.Compare(a.cautions, o.cautions),
+	)
+}
+
 func (b *board) workOn(root *layout.Node) work {
-	var w work
+	w := work{kept: b.worth(root)}
 	for _, s := range steps.List(b.cutBy(root), steps.ByBoard) {
 		w.steps++
 		w.cautions += len(s.Cautions)
