@@ -13,45 +13,56 @@ func resolveMarks(a about, column string, marks []string, stock []Board) []strin
 	for _, m := range marks {
 		boards := bearers(m, stock)
 		if len(boards) == 0 {
-			a.fault(column, m, "which no board bears"+cmp.Or(didYouMean(m, marksOf(stock)), ": leave it out if that board is gone"))
+			if boards = leftOf(m, stock); len(boards) > 0 {
+				a.warn(column, m, "which no board bears: taken for what is left of it, "+strings.Join(marksAt(boards, stock), ", "))
+			} else {
+				a.fault(column, m, "which no board bears"+cmp.Or(didYouMean(m, marksOf(stock)), ": leave it out if that board is gone"))
+			}
 		}
 		for _, i := range boards {
 			named[i] = true
 		}
 	}
-	var resolved []string
-	for i, b := range stock {
+	var all []int
+	for i := range stock {
 		if named[i] {
-			resolved = append(resolved, b.Mark)
+			all = append(all, i)
 		}
 	}
-	return resolved
+	return marksAt(all, stock)
 }
 
-// bearers are the boards, by index, that bear a mark, alone or before count; where
-// none does, those that are left of what bore it once.
+// bearers are the boards, by index, that bear a mark, alone or before count.
 func bearers(mark string, stock []Board) []int {
-	left := leftOf(mark)
-	var bear, lefts []int
+	var boards []int
 	for i, b := range stock {
-		switch {
-		case strings.EqualFold(b.Mark, mark) || strings.EqualFold(b.Base, mark):
-			bear = append(bear, i)
-		case left.MatchString(b.Mark):
-			lefts = append(lefts, i)
+		if strings.EqualFold(b.Mark, mark) || strings.EqualFold(b.Base, mark) {
+			boards = append(boards, i)
 		}
 	}
-	if len(bear) > 0 {
-		return bear
-	}
-	return lefts
+	return boards
 }
 
-// leftOf matches the marks of what is left of a board, as the record and the offcuts of
-// a plan have them: E1-K1 and E1-2 of E1. Of A4 in a row with a count they are A4.2,
-// which was not cut, and A4.1-K1.
-func leftOf(mark string) *regexp.Regexp {
-	return regexp.MustCompile(`(?i)^` + regexp.QuoteMeta(mark) + `(\.[0-9]+)?(-.+)?$`)
+// leftOf are the boards, by index, that are left of what bore a mark once, as the
+// record and the offcuts of a plan are marked: E1-K1 and E1-2 of E1. Of A4 in a row with
+// a count they are A4.2, which was not cut, and A4.1-K1.
+func leftOf(mark string, stock []Board) []int {
+	left := regexp.MustCompile(`(?i)^` + regexp.QuoteMeta(mark) + `(\.[0-9]+)?(-.+)?$`)
+	var boards []int
+	for i, b := range stock {
+		if left.MatchString(b.Mark) {
+			boards = append(boards, i)
+		}
+	}
+	return boards
+}
+
+func marksAt(boards []int, stock []Board) []string {
+	var marks []string
+	for _, i := range boards {
+		marks = append(marks, stock[i].Mark)
+	}
+	return marks
 }
 
 func marksOf(stock []Board) []string {

@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"math"
 	"strconv"
 	"strings"
 	"text/tabwriter"
@@ -38,8 +39,8 @@ func wanted(shop *layout.Shop, species string, a *buy.Amount) *files.AskedWood {
 		return nil
 	}
 	wood := &files.AskedWood{Boards: a.Boards, Volume: a.Volume}
-	if price, ok := shop.PriceOf(species); ok {
-		thousandths, _ := files.Amount(shop, a.Volume)
+	thousandths, _ := files.Amount(shop, a.Volume)
+	if price, ok := shop.PriceOf(species); ok && price <= math.MaxInt64/layout.Money(max(1, thousandths)) {
 		price = price * layout.Money(thousandths) / 1000
 		wood.Price = &price
 	}
