@@ -3,7 +3,6 @@ package render
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"sawbill/layout"
 	"sawbill/layout/glueup"
@@ -232,13 +231,19 @@ func (d *glueSheet) legend() *block {
 		b.framePiece(Box{x, y, x + wide, y + high}, d.look(f.Wood))
 		b.text(d.types.cut(text, d.width()-x-wide-2, strong()), x+wide+2, y+(high+textCap)/2, strong())
 	}
-	note := fmt.Sprintf("Heavy line: the finished face. Beyond it: what is trimmed off, %s on every side at least.", d.reading(d.work.Design.Trim))
-	if d.work.Design.Trim == 0 {
-		note = "Heavy line: the finished face. Beyond it: what is trimmed off."
-	}
-	if d.work.Design.Frame != nil {
-		note = strings.Replace(note, "Beyond it:", "Beyond it, before the frame goes on:", 1)
-	}
-	b.height = b.lines(note, 0, y+high+6, d.width(), plain()) + 2
+	b.height = b.lines(d.trimNote(), 0, y+high+6, d.width(), plain()) + 2
 	return b
+}
+
+// trimNote says what lies beyond the finished face.
+func (d *glueSheet) trimNote() string {
+	note := "Heavy line: the finished face. Beyond it"
+	if d.work.Design.Frame != nil {
+		note += ", before the frame goes on"
+	}
+	note += ": what is trimmed off"
+	if trim := d.work.Design.Trim; trim > 0 {
+		note += fmt.Sprintf(", %s on every side at least", d.reading(trim))
+	}
+	return note + "."
 }

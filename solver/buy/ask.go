@@ -91,10 +91,10 @@ func planRack(ctx context.Context, p *layout.Problem, o AskOptions) (*layout.Pla
 	if len(q.Stock) == 0 {
 		return layout.Assemble(&q, nil), nil
 	}
-	rounds := o.Solve
-	if rounds.Rounds == 0 {
-		rounds.Rounds = rackRounds
+	solve := o.Solve
+	if solve.Rounds == 0 {
+		solve.Rounds = rackRounds
 	}
-	plan, _, err := solver.Solve(ctx, &q, rounds)
+	plan, _, err := solver.Solve(ctx, &q, solve)
 	return plan, err
 }
