@@ -31,9 +31,11 @@ func (j job) lock() (unlock func(), err error) {
 
 // locked locks a job that is there and gives its plan, which has passed its check.
 func (j job) locked(c *cli.Context) (plan *layout.Plan, unlock func(), err error) {
-	if _, err := os.Stat(j.planPath()); err != nil {
+	file, err := os.Open(j.planPath()) // what holds no plan gets no lock
+	if err != nil {
 		return nil, nil, inputError(err)
 	}
+	file.Close() // it was only tried
 	if unlock, err = j.lock(); err != nil {
 		return nil, nil, err
 	}
