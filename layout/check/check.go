@@ -46,6 +46,6 @@ type planRule struct {
 
 func planRules() []planRule {
 	return []planRule{
-		{"name", names}, {"record", recorded}, {"record", begun}, {"V11", v11}, {"cost", totalCost}, {"bound", bound}, {"yield", yield},
+		{"name", names}, {"record", recorded}, {"record", begun}, {"record", wanted}, {"V11", v11}, {"cost", totalCost}, {"bound", bound}, {"yield", yield},
 	}
 }

@@ -64,6 +64,12 @@ func problemForm(p *layout.Plan) []Violation {
 		part := &p.Problem.Bill[i]
 		billForm(part, formFaults{fmt.Sprintf("part %q", part.Name), &found})
 	}
+	if p.Record != nil {
+		for i := range p.Record.Wanted {
+			part := &p.Record.Wanted[i]
+			billForm(part, formFaults{fmt.Sprintf("wanted part %q", part.Name), &found})
+		}
+	}
 	for _, m := range p.Missing {
 		formFaults{fmt.Sprintf("missing %q", m.Part), &found}.count("quantity", m.Quantity)
 	}

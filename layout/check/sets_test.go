@@ -84,7 +84,7 @@ func cutStrip(p *layout.Plan, leaf *layout.Node) {
 func TestStripsThatAreCut(t *testing.T) {
 	waiting := func() *layout.Plan {
 		p := setPlan()
-		p.Record = &layout.Record{}
+		p.Record = &layout.Record{Wanted: p.Problem.Bill}
 		cutStrip(p, down(p, 0, 0, 0, 0))
 		cutStrip(p, down(p, 0, 0, 1, 0))
 		*down(p, 0, 0, 2) = layout.Node{Rect: down(p, 0, 0, 2).Rect}
