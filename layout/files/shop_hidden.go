@@ -11,8 +11,11 @@ import (
 func (s *shopReader) hidden(value any) {
 	table, species := s.entries("hidden", value)
 	for _, name := range species {
-		at := "hidden." + name
+		at, before := "hidden."+name, len(s.faults)
 		said, keys := s.entries(at, table[name])
+		if len(s.faults) > before {
+			continue // it is no table
+		}
 		var h layout.Hidden
 		for _, key := range keys {
 			switch key {

@@ -156,6 +156,9 @@ per10bf = 1
 			`shop.toml:4: quote.margin: found "25%", want a share from 0 to 10 with up to six decimals, such as 0.25`,
 			`shop.toml:5: quote.hardwear: the key is not known: want one of hours, rate, finish, hardware, margin (did you mean "hardware"?)`,
 		}},
+		{"hidden, and no table", "[hidden]\nash = 3\n[price]\nash = 7\n", []string{
+			`shop.toml:2: hidden.ash: found "3", want a table [hidden.ash]`,
+		}},
 		{"hours at no rate", "[quote]\nhours = 2\n[price]\nash = 7\n", []string{
 			`shop.toml:1: quote: want rate, the money for an hour; 0 where the hours are free`,
 		}},
