@@ -2,6 +2,7 @@ package render
 
 import (
 	"fmt"
+	"slices"
 
 	"sawbill/layout/quote"
 )
@@ -48,7 +49,8 @@ func (b *booklet) quotedPieces(s *sheet, q *quote.Quote) {
 		rows = append(rows, []string{q.Pieces[i].Says(), q.Pieces[i].Wood.Cents()})
 	}
 	if len(rows) > 0 {
-		s.table("Wood by finished piece", amounts(columns(s.width(), []string{"finished piece", "wood"}, []float64{160, 40}), 1), b.withLoose(rows, q))
+		cols := amounts(columns(s.width(), []string{"finished piece", "wood"}, []float64{160, 40}), 1)
+		s.table("Wood by finished piece", cols, withLoose(rows, cols, q))
 	}
 }
 
@@ -63,17 +65,17 @@ func (b *booklet) quotedParts(s *sheet, q *quote.Quote) {
 		}
 		rows = append(rows, []string{p.Name, p.Piece, p.Count(), p.Wood.Cents(), each})
 	}
-	s.table("Wood by part", cols, b.withLoose(rows, q))
+	s.table("Wood by part", cols, withLoose(rows, cols, q))
 }
 
-// withLoose adds a row for wood that gave no piece, in the last column but one or, of
-// two, in the last.
-func (b *booklet) withLoose(rows [][]string, q *quote.Quote) [][]string {
+// withLoose adds a row for wood that gave no piece, in the column of wood.
+func withLoose(rows [][]string, cols []column, q *quote.Quote) [][]string {
 	if q.Loose == 0 {
 		return rows
 	}
-	row := make([]string, len(rows[0]))
-	row[0], row[max(1, len(row)-2)] = quote.LooseWords, q.Loose.Cents()
+	row := make([]string, len(cols))
+	row[0] = quote.LooseWords
+	row[slices.IndexFunc(cols, func(c column) bool { return c.head == "wood" })] = q.Loose.Cents()
 	return append(rows, row)
 }
 

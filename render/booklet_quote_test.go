@@ -54,3 +54,15 @@ func TestSparesAreMarkedOnAllPaper(t *testing.T) {
 		}
 	}
 }
+
+// A board that gives no piece bears its own cost: a line of its own says so, even in a
+// file whose bill is empty, which the lines were once counted by.
+func TestWoodOfNoPartHasALine(t *testing.T) {
+	shop := layout.DefaultShop(layout.Inches)
+	shop.Charges = &layout.Charges{}
+	plan := onePlan(shop, board("E1", 6*in, 96*in), nil)
+	plan.Boards = []layout.BoardPlan{{Board: "E1", Cost: plan.Problem.Stock[0].Cost, Root: &layout.Node{Rect: plan.Problem.Stock[0].Frame()}}}
+	if said := flat(newBooklet(plan, Options{}).quote()); !strings.Contains(said, "wood of no part") {
+		t.Errorf("nothing says what is of no part in %s", said)
+	}
+}
