@@ -16,11 +16,15 @@ type bench struct {
 }
 
 // How many stacks and strips are remembered at a time: some hundred megabytes
-// of the largest boards.
+// of the largest boards on the fine grid, and as much on a finer one.
 const (
 	mostStacks = 10_000
 	mostStrips = 4_000
 )
+
+func (b *bench) mostStacks() int { return mostStacks * mostAcross / max(mostAcross, b.ny) }
+
+func (b *bench) mostStrips() int { return mostStrips * mostAlong / max(mostAlong, b.nx) }
 
 func newBench(w *wood, fine int, stop func() bool) *bench {
 	b := emptyBench(w, fine, stop)

@@ -76,7 +76,8 @@
 //
 // A board of which no part has a price gives offcuts alone, and they are worth no more
 // than the credit for all of its wood. The others are looked at on a rough grid first,
-// which is a relaxation like any grid and proves most of what plans state.
+// which is a relaxation like any grid and proves most of what plans state. Where sizes
+// lie on no mark of a rule, a much finer one comes last.
 //
 // Positions are taken together in cells at first, along the board and across it,
 // and a step between two cells is worth what the best step between any of their

@@ -1,11 +1,16 @@
 package bound
 
-import "sawbill/layout"
+import (
+	"sync"
+
+	"sawbill/layout"
+)
 
 // ceiling is the upper bound of one board as far as it has been worked out.
 type ceiling struct {
 	rough, coarse, fine *wood
-	wood                *wood // that the chain is of
+	finest              func() *wood // made when it is needed, for that takes a while; nil where none is finer
+	wood                *wood        // that the chain is of
 	chain               *chain
 	most                value
 }
@@ -30,6 +35,16 @@ func levels() []level {
 	}
 }
 
+// finestLevels do so on the finest grid. Whoever states what prices prove looks at
+// boards on a grid of his own: where sizes lie on neither, each may be the sharper by a
+// trifle, and only a much finer one is so for certain.
+func finestLevels() []level {
+	finest := func(c *ceiling) *wood { return c.finest() }
+	return []level{
+		{finest, 64, 16}, {finest, 32, 8}, {finest, 16, 4}, {finest, 8, 2}, {finest, 4, 1}, {finest, 2, 1}, {finest, 1, 1},
+	}
+}
+
 func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (*ceiling, error) {
 	coarse, fine := gridsFor(p, b, prices)
 	c := &ceiling{most: 1 << 62}
@@ -43,6 +58,16 @@ func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Mon
 	if c.rough, err = newWood(p, b, coarse.rough(b), prices); err != nil {
 		c.rough = c.coarse // parts are too small for it
 	}
+	c.finest = sync.OnceValue(func() *wood {
+		if fine.x.sole && fine.y.sole {
+			return nil
+		}
+		w, err := newWood(p, b, finestFor(p, b, fine, prices), prices)
+		if err != nil {
+			return nil
+		}
+		return w
+	})
 	if most, ok := c.fine.stick(); ok {
 		c.most = most
 	}
@@ -55,7 +80,11 @@ func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Mon
 // lower sharpens the bound at one level, but no further than it takes to show
 // that the board is worth no more than enough.
 func (c *ceiling) lower(at level, enough value, stop func() bool) {
-	b := newBench(at.grid(c), at.across, stop)
+	w := at.grid(c)
+	if w == nil {
+		return
+	}
+	b := newBench(w, at.across, stop)
 	if c.wood != b.wood {
 		c.wood = b.wood
 		wide := min(c.wood.leastAlong(), max(1, c.wood.nx/16))

@@ -62,23 +62,54 @@ func Prove(stop func() bool, plan *layout.Plan) (Proof, error) {
 	return prove(stop, list, worth, *t.PriceBound)
 }
 
+// trifle is the share of what all boards cost for which they are looked at on the
+// finest grid: one in so many. That takes long, and proves hardly more.
+const trifle = 500
+
+// isTrifle reports whether a proof falls short by no more than that.
+func isTrifle(short *big.Int, list []*lot) bool {
+	most := new(big.Int)
+	for _, l := range list {
+		cost := big.NewInt(int64(l.cost))
+		most.Add(most, cost.Mul(cost, big.NewInt(l.boards)))
+	}
+	return short.Sign() > 0 && short.Cmp(most.Quo(most, big.NewInt(trifle*int64(cash)))) <= 0
+}
+
 // prove looks at the boards level by level until they prove what is stated.
 func prove(stop func() bool, list []*lot, wanted *big.Int, stated layout.Money) (Proof, error) {
-	var proven *big.Int
-	for _, at := range levels() {
-		lower(list, at, stop)
-		proven = proves(list, wanted)
-		if proven.Cmp(big.NewInt(int64(stated))) >= 0 {
-			return Proof{Proven: money(proven)}, nil
-		}
-		if stop() {
-			return Proof{}, ErrStopped
-		}
-	}
+	proven, err := proveAt(levels(), stop, list, wanted, stated)
 	short := new(big.Int).Sub(big.NewInt(int64(stated)), proven)
+	if err == nil && isTrifle(short, list) {
+		proven, err = proveAt(finestLevels(), stop, list, wanted, stated)
+		short.Sub(big.NewInt(int64(stated)), proven)
+	}
+	switch {
+	case err != nil:
+		return Proof{}, err
+	case short.Sign() <= 0:
+		return Proof{Proven: money(proven)}, nil
+	}
 	return Proof{Proven: money(proven), Violations: []check.Violation{violation(
 		"the plan says that its prices prove %v; they prove %v, which falls short by %v", stated, money(proven), money(short),
 	)}}, nil
+}
+
+// proveAt is what the boards prove once they are looked at on some levels, or on as
+// many of them as it takes to prove what is stated.
+func proveAt(levels []level, stop func() bool, list []*lot, wanted *big.Int, stated layout.Money) (*big.Int, error) {
+	var proven *big.Int
+	for _, at := range levels {
+		lower(list, at, stop)
+		proven = proves(list, wanted)
+		if proven.Cmp(big.NewInt(int64(stated))) >= 0 {
+			return proven, nil
+		}
+		if stop() {
+			return proven, ErrStopped
+		}
+	}
+	return proven, nil
 }
 
 // money is an amount, held within what an int64 can hold.

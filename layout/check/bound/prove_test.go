@@ -177,3 +177,28 @@ func TestOffcutsAreWorthNoMoreThanTheWood(t *testing.T) {
 		t.Errorf("at most %d, want %d", c.most, want)
 	}
 }
+
+// A board 1423.5 by 107.7 gives twelve slats of 283.5 by 24 that are worth 17.5464
+// together, and a little wood to keep beside fewer of them, but nothing beyond its cost.
+// On a grid of 1 along and 1/2 across it seemed worth 0.0017 more, and the solver's own
+// grid knew better: what it stated was refused.
+func TestWhatNoMarkMeasuresIsLookedAtFinely(t *testing.T) {
+	const mm = layout.Millimetre
+	shop := layout.DefaultShop(layout.Millimetres)
+	shop.RipKerf, shop.CrosscutKerf, shop.OffcutCredit = 3200*layout.Micrometre, 2600*layout.Micrometre, layout.CreditUnity/2
+	board := layout.Board{
+		Mark: "B", Base: "B", Species: "ash", Thickness: 57 * mm / 2, Length: 14235 * mm / 10, Width: 1077 * mm / 10, TipWidth: 1077 * mm / 10,
+		Edges: layout.EdgesOne, Faces: layout.FacesPlaned, Cost: 175905,
+	}
+	slat := layout.Part{
+		Name: "slat", Species: []string{"ash"}, Grade: layout.Clear, Thickness: 20 * mm, Width: 24 * mm, Length: 567 * mm / 2, Quantity: 4,
+	}
+	plan := layout.Assemble(&layout.Problem{Shop: shop, Stock: []layout.Board{board}, Bill: []layout.Part{slat}}, nil)
+	nothing := layout.Money(0)
+	plan.Totals.Prices = map[string]layout.Money{"slat": 14622}
+	plan.Totals.PriceBound, plan.Totals.Bound = &nothing, &nothing
+	proof, err := Prove(func() bool { return false }, plan)
+	if err != nil || len(proof.Violations) > 0 {
+		t.Errorf("%v %v", proof.Violations, err)
+	}
+}

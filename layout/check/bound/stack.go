@@ -23,7 +23,7 @@ func (b *bench) stackOf(c, z, j int) *stack {
 	if s, ok := b.stacks[at]; ok {
 		return s
 	}
-	if len(b.stacks) >= mostStacks {
+	if len(b.stacks) >= b.mostStacks() {
 		clear(b.stacks)
 	}
 	s := b.newStack(&b.classes[c], &b.classes[c].zones[z], j)

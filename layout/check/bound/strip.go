@@ -52,7 +52,7 @@ func (b *bench) stripOf(at stripAt, e int) *strip {
 	if known, ok := b.strips[s.at]; ok && len(known.most) > n {
 		return known
 	}
-	if len(b.strips) >= mostStrips {
+	if len(b.strips) >= b.mostStrips() {
 		clear(b.strips)
 	}
 	b.fill(s, min(n+n/4, max(0, b.nx-s.first))) // somewhat further, for the next blank

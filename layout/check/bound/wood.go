@@ -48,7 +48,23 @@ type grids struct{ x, y axis }
 // still take as much as they do on these.
 func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (coarse, fine grids) {
 	s := p.Shop
-	fine = grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}
+	return onGrids(p, b, grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}, prices)
+}
+
+// finestFor are grids in tenths of a millimetre, or in quarters of the fine ones where
+// sizes do not lie on those either, or are too large for so many.
+func finestFor(p *layout.Problem, b *layout.Board, fine grids, prices map[string]layout.Money) grids {
+	const tenth, more = layout.Millimetre / 10, 8
+	on, _ := onGrids(p, b, grids{axis{unit: tenth}, axis{unit: tenth}}, prices)
+	if on.x.sole && on.y.sole && b.Length/on.x.unit <= more*mostAlong && b.FullWidth()/on.y.unit <= more*mostAcross {
+		return on
+	}
+	return grids{axis{unit: fine.x.unit / 4}, axis{unit: fine.y.unit / 4}}
+}
+
+// onGrids are grids made as coarse as the parts allow, and the same as they are.
+func onGrids(p *layout.Problem, b *layout.Board, fine grids, prices map[string]layout.Money) (coarse, same grids) {
+	s := p.Shop
 	var along, across []layout.Length
 	narrow, square := s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf), true
 	for _, v := range bareWood(s, b, fine).ways(p, prices) {
