@@ -162,8 +162,8 @@ func (w *Board) setGrids(ways []way) {
 	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
 		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
 	}
-	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along, anchorsAlong)
-	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, leastAcross, across, anchorsAcross)
+	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, looseAlong, leastAlong, along, anchorsAlong)
+	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, looseAcross, leastAcross, across, anchorsAcross)
 }
 
 // anchors lists what places are measured from, and by, beside the parts. There are
