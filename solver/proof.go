@@ -93,7 +93,7 @@ const (
 // them; it reports whether a stage was finished.
 func (q *proof) step() bool {
 	q.follow()
-	if turn := q.pace.turn(q.s); q.stage == len(q.stages) || q.stage > 0 && !turn {
+	if turn := q.pace.turn(q.s); q.stage == len(q.stages) || q.proven() && !turn {
 		return false
 	}
 	defer q.pace.end(q.s)
@@ -126,6 +126,11 @@ func (q *proof) step() bool {
 	a.next, a.done = 0, true
 	q.stage++
 	return true
+}
+
+// proven reports whether there is a bound; until then the proof need not take turns.
+func (q *proof) proven() bool {
+	return slices.ContainsFunc(q.attempts, func(a *attempt) bool { return a.done })
 }
 
 // lookAtSome looks at boards here and there.
