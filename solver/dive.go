@@ -21,6 +21,7 @@ type dive struct {
 	rng    *rand.Rand
 	daring float64 // how far the choices are left to chance
 	slow   int     // how many times as long as usual a pricing takes
+	by     *pricer
 	free   [][]int // boards alike, those that are not cut yet
 	r      *restricted
 	st     *state
@@ -54,9 +55,12 @@ func (s *search) plunge(n int) bool {
 	dives := make([]*dive, divesAtOnce)
 	slow := s.slowness()
 	for k := range dives {
-		dives[k] = &dive{s: s, slow: slow, rng: rand.New(rand.NewSource(s.rng.Int63()))}
+		dives[k] = &dive{s: s, slow: slow, by: s.pricing(), rng: rand.New(rand.NewSource(s.rng.Int63()))}
 		if n > 0 || k > 0 {
 			dives[k].daring = 0.3
+		}
+		if s.widens(n) {
+			dives[k].by, dives[k].slow = s.wide, 3*slow
 		}
 	}
 	s.each(len(dives), func(w *worker, k int) {
@@ -126,7 +130,7 @@ func (d *dive) price(parts, boards []float64) int {
 		if len(free) == 0 || d.w.stop() {
 			continue
 		}
-		c := d.w.bench.Within(d.s.pricing().board(free[0]), price, d.st.missing, 1)
+		c := d.w.bench.Within(d.by.board(free[0]), price, d.st.missing, 1)
 		if c.Root == nil || netValue(d.s.p, free[0], &c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
 			continue
 		}

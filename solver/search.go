@@ -19,6 +19,7 @@ type search struct {
 	swift   *pricer // for the first plan
 	quick   *pricer
 	keen    *pricer // for some of the tasks, and for the proof
+	wide    *pricer // for some of the tasks and of the dives
 	workers []*worker
 	values  []float64 // of the parts, adapted as the search goes on
 	start   []float64
@@ -92,7 +93,7 @@ const tasksARound = 4
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
-		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), keen: newPricer(p, keen()),
+		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), keen: newPricer(p, keen()), wide: newPricer(p, wide()),
 		usable: usableBoards(p), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
 	s.pool = newPool(s.quick.twin)
@@ -123,6 +124,13 @@ const manyBoards = 300
 func keen() column.Config {
 	c := column.Quick()
 	c.Beside = true
+	return c
+}
+
+// wide is a configuration that tries four times as many places where blanks may start.
+func wide() column.Config {
+	c := column.Quick()
+	c.MostStarts *= 4
 	return c
 }
 

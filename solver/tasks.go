@@ -57,13 +57,23 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 		delete(free, b)
 	}
 	s.addUnused(t, free)
-	if len(s.usable) <= manyBoards && (n+n/tasksARound)%keenEvery == 0 {
-		t.pricer = s.keen
+	if len(s.usable) <= manyBoards {
+		switch turn := (n + n/tasksARound) % keenEvery; {
+		case turn == 0:
+			t.pricer = s.keen
+		case turn == 2 && s.widens(n/tasksARound):
+			t.pricer = s.wide
+		}
 	}
 	return t
 }
 
+// widens reports whether the search is so far that many places are worth trying where
+// blanks may start.
+func (s *search) widens(round int) bool { return round >= wideFrom && len(s.usable) <= mostGlanced }
+
 const (
+	wideFrom   = 90 // the round from which on some tasks and all dives are planned with the wide routine
 	wholeEvery = 5  // how often the whole job is planned out of the cuts that are known
 	keenEvery  = 4  // how often a task is planned with the keen routine
 	mostWhole  = 60 // the most boards of a job for which that is done
