@@ -109,7 +109,7 @@ func (g *guide) state(t *layout.Totals) {
 	if !ok || bound > t.Cost {
 		return
 	}
-	priced := bound
+	priced := heldBack(bound, t.Cost)
 	t.PriceBound = &priced
 	t.Prices, t.StripPrices = map[string]layout.Money{}, map[string]map[int]layout.Money{}
 	for i, m := range prices {

@@ -62,7 +62,8 @@ func (s *search) state(plan *layout.Plan) bool {
 		priced, prices, ok = s.proof.bound(made)
 	}
 	if ok && priced <= plan.Totals.Cost {
-		plan.Totals.Bound, plan.Totals.PriceBound = &priced, &priced
+		held := heldBack(priced, plan.Totals.Cost)
+		plan.Totals.Bound, plan.Totals.PriceBound = &priced, &held
 		plan.Totals.Prices = map[string]layout.Money{}
 		for i, m := range prices {
 			plan.Totals.Prices[s.p.Bill[i].Name] = m
@@ -77,6 +78,14 @@ func (s *search) state(plan *layout.Plan) bool {
 		}
 	}
 	return plan.Totals.Bound != nil
+}
+
+// heldBack is what a plan of some cost claims that its prices prove, a trifle less than
+// they do: who proves it again sees the boards on other grids, which may be the less
+// sharp by a few ten-thousandths of what a board costs.
+func heldBack(proven, cost layout.Money) layout.Money {
+	const trifle = 2000
+	return max(0, proven-cost/trifle)
 }
 
 // wholeCosts rounds a bound up to the next cost that a plan can have: without

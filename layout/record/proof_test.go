@@ -27,10 +27,6 @@ func TestBoundsOfRevisionsAreProven(t *testing.T) {
 			return // each takes the solver several times
 		}
 		job := randomJob(t)
-		job.Shop.OffcutCredit = 0 // offcuts and slanting edges are rounded by more than a ten-thousandth there
-		for i := range job.Stock {
-			job.Stock[i].TipWidth = job.Stock[i].Width
-		}
 		first, err := plainly(job) // as good a plan as any to go on from
 		if err != nil {
 			t.Fatal(err)
