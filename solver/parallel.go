@@ -56,7 +56,7 @@ func (s *search) closer() *pricer {
 	if len(s.usable) > mostGlanced {
 		return s.pricing()
 	}
-	return s.keen
+	return s.beside
 }
 
 // each does n things, several side by side. Goroutines live here only.

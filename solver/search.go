@@ -18,8 +18,9 @@ type search struct {
 	o       Options
 	swift   *pricer // for the first plan
 	quick   *pricer
-	keen    *pricer // for some of the tasks, and for the proof
-	wide    *pricer // for some of the tasks and of the dives
+	beside  *pricer // for some of the tasks, and for the proof
+	keen    *pricer // for some of the later tasks
+	wide    *pricer // for some of the later tasks, and for the later dives
 	workers []*worker
 	values  []float64 // of the parts, adapted as the search goes on
 	start   []float64
@@ -93,8 +94,12 @@ const tasksARound = 4
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 	s := &search{
 		p: p, o: o,
-		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()), keen: newPricer(p, keen()), wide: newPricer(p, wide()),
+		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()),
+		beside: newPricer(p, beside()), wide: newPricer(p, wide()),
 		usable: usableBoards(p), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
+	}
+	if s.keen = s.beside; slices.ContainsFunc(p.Bill, func(part layout.Part) bool { return part.Bevel > 0 }) {
+		s.keen = newPricer(p, keen())
 	}
 	s.pool = newPool(s.quick.twin)
 	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
@@ -119,11 +124,18 @@ func swift(boards int) column.Config {
 
 const manyBoards = 300
 
-// keen is a configuration that finds parts beside defects as well; it takes some
+// beside is a configuration that finds parts beside defects as well; it takes some
 // five times as long as the quick one.
-func keen() column.Config {
+func beside() column.Config {
 	c := column.Quick()
 	c.Beside = true
+	return c
+}
+
+// keen is a configuration that also looks more closely at where strips lie that lean.
+func keen() column.Config {
+	c := beside()
+	c.FineLeans = true
 	return c
 }
 

@@ -57,15 +57,27 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 		delete(free, b)
 	}
 	s.addUnused(t, free)
-	if len(s.usable) <= manyBoards {
-		switch turn := (n + n/tasksARound) % keenEvery; {
-		case turn == 0:
-			t.pricer = s.keen
-		case turn == 2 && s.widens(n/tasksARound):
-			t.pricer = s.wide
-		}
+	if pricer := s.taskPricer(n); pricer != nil {
+		t.pricer = pricer
 	}
 	return t
+}
+
+// taskPricer is what the n-th task is planned with; nil for the quick routine. The more
+// a routine tries, the later is its time.
+func (s *search) taskPricer(n int) *pricer {
+	round := n / tasksARound
+	switch turn := (n + round) % keenEvery; {
+	case len(s.usable) > manyBoards:
+		return nil
+	case turn == 0 && round < keenFrom:
+		return s.beside
+	case turn == 0:
+		return s.keen
+	case turn == 2 && s.widens(round):
+		return s.wide
+	}
+	return nil
 }
 
 // widens reports whether the search is so far that many places are worth trying where
@@ -73,9 +85,10 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 func (s *search) widens(round int) bool { return round >= wideFrom && len(s.usable) <= mostGlanced }
 
 const (
-	wideFrom   = 90 // the round from which on some tasks and all dives are planned with the wide routine
+	keenEvery  = 4  // how often a task is planned with the keen routine, or the one that finds parts beside defects
+	keenFrom   = 20 // the round from which on it is the keen one
+	wideFrom   = 90 // the round from which on the wide routine plans some of the tasks and all dives
 	wholeEvery = 5  // how often the whole job is planned out of the cuts that are known
-	keenEvery  = 4  // how often a task is planned with the keen routine
 	mostWhole  = 60 // the most boards of a job for which that is done
 )
 

@@ -189,7 +189,7 @@ func (w *Board) setGrid(ways []way) {
 	}
 	w.x = newAxis(b.Length, coarsen(b.Length, gcd(along...), w.mostX(ways)))
 	unit := coarsen(b.FullWidth(), gcd(across...), w.mostY(ways))
-	if len(w.leans) > 1 && !w.exact() {
+	if len(w.leans) > 1 && !w.exact() && (w.cfg.FineLeans || w.guessStrips(ways) <= fewStrips) {
 		unit = refine(b.FullWidth(), unit, finerForLeans*w.cfg.MostY)
 	}
 	w.y = newAxis(b.FullWidth(), unit)

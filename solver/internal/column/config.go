@@ -19,6 +19,10 @@ type Config struct {
 	// Beside also stacks parts beside a defect that a strip meets; without it strips
 	// that meet the same defects are taken to be alike, wherever in them these lie.
 	Beside bool
+	// FineLeans tries more positions across where strips lean differently: what a rip
+	// at a bevel takes is no multiple of any unit, and is rounded up. Where there are
+	// few kinds of strips they are tried without it.
+	FineLeans bool
 	// RoughRips also tries to rip a piece before it is trued. A board with metal
 	// in it is always tried that way, for the metal may be cut away.
 	RoughRips bool

@@ -53,6 +53,10 @@ func gcd(lengths ...layout.Length) layout.Length {
 // leaning strips.
 const finerForLeans = 2
 
+// fewStrips is how many heights of strips take so little time that leaning ones always
+// have them.
+const fewStrips = 6
+
 // refine is unit halved as long as at most most positions lie on size: what a rip at
 // a bevel takes is no multiple of any unit, and is rounded up.
 func refine(size, unit layout.Length, most int) layout.Length {
