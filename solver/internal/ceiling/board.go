@@ -162,8 +162,8 @@ func (w *Board) setGrids(ways []way) {
 	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
 		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
 	}
-	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, looseAlong, leastAlong, along, anchorsAlong)
-	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, mostAcross, looseAcross, leastAcross, across, anchorsAcross)
+	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along, anchorsAlong)
+	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, w.mostAcross(ways), leastAcross, across, anchorsAcross)
 }
 
 // anchors lists what places are measured from, and by, beside the parts. There are
@@ -171,7 +171,7 @@ func (w *Board) setGrids(ways []way) {
 // multiple of anything.
 func (w *Board) anchors(ways []way) (along, across []layout.Length) {
 	s, b := w.shop, w.wood
-	if b.Width != b.TipWidth || b.Crook > 0 || !b.Flat() || slices.ContainsFunc(ways, func(v way) bool { return v.lean.by > 0 }) {
+	if b.Width != b.TipWidth || w.uneven(ways) {
 		return nil, nil
 	}
 	along = []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
@@ -182,6 +182,12 @@ func (w *Board) anchors(ways []way) (along, across []layout.Length) {
 		across = append(across, d.Rect.Y1, d.Rect.Y2, c.Across)
 	}
 	return along, across
+}
+
+// uneven reports whether warp or leaning strips take what is no multiple of anything.
+func (w *Board) uneven(ways []way) bool {
+	leans := func(v way) bool { return v.lean.by > 0 }
+	return w.wood.Crook > 0 || !w.wood.Flat() || slices.ContainsFunc(ways, leans)
 }
 
 // setMarks takes the defects for as far across as they reach in the shortest blank.

@@ -12,21 +12,33 @@ type grid struct {
 	slack layout.Length // how far the places of a position reach: 0 or unit
 }
 
-// The most positions of a board, and the most where a position cannot stand for one
-// place: there twice as many take several times as long for hardly a sharper bound.
+// The most positions of a board. Where the far edge slants, or warp or leaning strips take
+// what is no multiple of anything, more across take several times as long for hardly a
+// sharper bound.
 const (
-	mostAlong   = 2000
-	mostAcross  = 500
-	looseAlong  = 2000
-	looseAcross = 128
+	mostAlong          = 2000
+	mostAcross         = 500
+	mostAcrossSlanting = 256
+	mostAcrossUneven   = 128
 )
+
+// mostAcross is the most positions of the board across.
+func (w *Board) mostAcross(ways []way) int {
+	switch {
+	case w.uneven(ways):
+		return mostAcrossUneven
+	case w.wood.Width != w.wood.TipWidth:
+		return mostAcrossSlanting
+	}
+	return mostAcross
+}
 
 // newGrid chooses the unit: a mark of the shop's rule, as large as divides all
 // sizes and no larger than least, and larger where the board would have more than
 // most positions. Anchors are what else a place may be measured from; nil where that
 // cannot be listed. The unit divides them as well where that makes no more than most
 // positions.
-func newGrid(size layout.Length, u layout.Unit, most, loose int, least layout.Length, sizes, anchors []layout.Length) grid {
+func newGrid(size layout.Length, u layout.Unit, most int, least layout.Length, sizes, anchors []layout.Length) grid {
 	unit := finestMark(u)
 	for divides(2*unit, sizes) && unit < size && 2*unit <= least {
 		unit *= 2
@@ -39,9 +51,6 @@ func newGrid(size layout.Length, u layout.Unit, most, loose int, least layout.Le
 		if divides(fine, sizes) && divides(fine, anchors) && size/fine <= layout.Length(most) {
 			return grid{fine, int(size / fine), 0}
 		}
-	}
-	if anchors == nil {
-		most = loose
 	}
 	for size/unit > layout.Length(most) {
 		unit *= 2
