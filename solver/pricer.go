@@ -32,6 +32,11 @@ func newPricer(p *layout.Problem, cfg column.Config) *pricer {
 	return q
 }
 
+// with is a pricer of the same boards in another configuration.
+func (q *pricer) with(cfg column.Config) *pricer {
+	return &pricer{p: q.p, cfg: cfg, twin: q.twin, boards: map[int]*column.Board{}}
+}
+
 // likeness is the same for boards that can be cut in the same ways for the same
 // money.
 func likeness(p *layout.Problem, b *layout.Board) string {

@@ -92,14 +92,14 @@ func (s *search) ferry() {
 const tasksARound = 4
 
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
+	quick := newPricer(p, column.Quick())
 	s := &search{
 		p: p, o: o,
-		swift: newPricer(p, swift(len(p.Stock))), quick: newPricer(p, column.Quick()),
-		beside: newPricer(p, beside()), wide: newPricer(p, wide()),
+		quick: quick, swift: quick.with(swift(len(p.Stock))), beside: quick.with(beside()), wide: quick.with(wide()),
 		usable: usableBoards(p), start: startValues(p), gives: gives(p), rng: rand.New(rand.NewSource(o.Seed)),
 	}
-	if s.keen = s.beside; slices.ContainsFunc(p.Bill, func(part layout.Part) bool { return part.Bevel > 0 }) {
-		s.keen = newPricer(p, keen())
+	if s.keen = s.beside; slices.ContainsFunc(p.Bill, func(part layout.Part) bool { return part.Bevel != 0 }) {
+		s.keen = quick.with(keen())
 	}
 	s.pool = newPool(s.quick.twin)
 	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
