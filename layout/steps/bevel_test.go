@@ -59,10 +59,15 @@ func TestStavesAreRippedAtABevel(t *testing.T) {
 		"4 H4-1~1: rip from reference 5-1/8 -> H4-1~2 37-1/2 x 5-1/8 x 3/4 + -",
 		// On face B the first stave begins at 1-1/8, and the far edge is at 5-1/4.
 		"5 H4-1~2: bevel rip from far 4-1/8 at 45, B down -> H4-1~3 37-1/2 x 4-1/8 x 3/4 + -",
-		"6 H4-1~3: bevel rip from reference 1 at 45, A down -> H4-1a 37-1/2 x 1 x 3/4 + H4-1~4, stave, 1 of 3",
-		"7 H4-1~4: bevel rip from reference 1 at 45, A down -> H4-1b 37-1/2 x 1 x 3/4 + H4-1~5, stave, 2 of 3",
-		"8 H4-1~5: bevel rip from reference 1 at 45, A down -> H4-1c 37-1/2 x 1 x 3/4 + H4-1~6, stave, 3 of 3",
-		"9 H4-1~6: rip from far 1/2, B down -> H4-1d 37-1/2 x 1/2 x 3/4 + -, lath, 1 of 1",
+		"6 H4-1~3: bevel rip from reference 1 at 45, A down -> H4-1a~1 37-1/2 x 1 x 3/4 + H4-1~4",
+		"7 H4-1~4: bevel rip from reference 1 at 45, A down -> H4-1b~1 37-1/2 x 1 x 3/4 + H4-1~5",
+		"8 H4-1~5: bevel rip from reference 1 at 45, A down -> H4-1c~1 37-1/2 x 1 x 3/4 + H4-1~6",
+		"9 H4-1~6: rip from far 1/2, B down -> H4-1d~1 37-1/2 x 1/2 x 3/4 + -",
+		// The tip end is still rough.
+		"10 H4-1a~1: crosscut from butt 37-1/2 -> H4-1a 37-1/2 x 1 x 3/4 + -, stave, 1 of 3",
+		"11 H4-1b~1: crosscut from butt 37-1/2 -> H4-1b 37-1/2 x 1 x 3/4 + -, stave, 2 of 3",
+		"12 H4-1c~1: crosscut from butt 37-1/2 -> H4-1c 37-1/2 x 1 x 3/4 + -, stave, 3 of 3",
+		"13 H4-1d~1: crosscut from butt 37-1/2 -> H4-1d 37-1/2 x 1/2 x 3/4 + -, lath, 1 of 1",
 	}
 	plan := staves()
 	if diff := cmp.Diff(want, lines(All(plan)[0])); diff != "" {
@@ -117,7 +122,7 @@ func TestLeftoversBeyondABevelWait(t *testing.T) {
 	want := []string{
 		"4 H4-1~1: rip from reference 2-1/4 -> H4-1~2 37-1/2 x 2-1/4 x 3/4 + H4-1/far",
 		"5 H4-1~2: bevel rip from far 1-1/4 at 45, B down -> H4-1~4 37-1/2 x 1-1/4 x 3/4 + -",
-		"6 H4-1~4: bevel rip from reference 1 at 45, A down -> H4-1a 37-1/2 x 1 x 3/4 + -, stave, 1 of 1",
+		"6 H4-1~4: bevel rip from reference 1 at 45, A down -> H4-1a~1 37-1/2 x 1 x 3/4 + -",
 	}
 	if diff := cmp.Diff(want, lines(All(plan)[0])[3:6]); diff != "" {
 		t.Error(diff)

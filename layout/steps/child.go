@@ -58,6 +58,9 @@ func same(a, b layout.Length) bool {
 // settle goes down from n while the piece already is n's only child, and nothing
 // is left to be cut clean on the way.
 func (w *worker) settle(n *layout.Node, p piece) *layout.Node {
+	if n.Part != "" && p.openTip {
+		return w.yetToSquare(n)
+	}
 	for len(n.Children) == 1 {
 		c := n.Children[0]
 		r := c.Rect
@@ -68,6 +71,14 @@ func (w *worker) settle(n *layout.Node, p piece) *layout.Node {
 		n = c
 	}
 	return n
+}
+
+// yetToSquare is a strip that holds nothing but a piece as long as its blank, of which
+// the tip end is still rough: it takes a crosscut as well.
+func (w *worker) yetToSquare(piece *layout.Node) *layout.Node {
+	strip := &layout.Node{Rect: piece.Rect, Cut: layout.Crosscut, Lean: piece.Lean, Children: []*layout.Node{piece}}
+	w.sheet.names.chalk[strip] = w.sheet.names.unfinished(piece)
+	return strip
 }
 
 // leansLike reports whether the edges of p already lean as those of the only
