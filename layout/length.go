@@ -37,3 +37,11 @@ func (u Unit) String() string {
 	}
 	return "in"
 }
+
+// Mark is the distance between the finest marks that a rule in the unit has.
+func (u Unit) Mark() Length {
+	if u == Millimetres {
+		return Millimetre / 2
+	}
+	return SixtyFourth
+}

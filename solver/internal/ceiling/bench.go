@@ -32,6 +32,10 @@ type Bench struct {
 	mem32    []int32
 	mem64    []Value
 
+	cuts  *cuts // of the last bound; nil where it was found without
+	last  int   // the state that the best way across the last blank ends in
+	whole bool  // the sketch at hand tells everything
+
 	work, most int // steps made for the bound at hand, and how many may be
 	ready      int // steps made before, to make ready for it
 	stop       func() bool
@@ -48,6 +52,7 @@ type row struct {
 
 // cells is what a class gives in a row.
 type cells struct {
+	class   *class
 	advance int
 	zoneAt  []int16
 	worth   []Value // by zone

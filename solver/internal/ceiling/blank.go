@@ -48,6 +48,7 @@ func (b *Bench) blank(a, e, short layout.Length, enough Value) (most Value, know
 	for from := 0; ; {
 		var last int
 		most, last = b.across(s, e, kinds, from)
+		b.last = last
 		if most <= enough || b.ends() {
 			return most, false
 		}
@@ -243,8 +244,8 @@ func (b *Bench) newBlankOffcuts(a, e, shift layout.Length) []blankOffcuts {
 		return nil
 	}
 	jointed := w.shop.RoughRipKerf + w.shop.EdgeJoint
-	b.addRuns(layout.Span{Lo: a, Hi: e}, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
-	b.addRuns(layout.Span{Lo: a + w.end, Hi: e - w.end}, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
+	b.addRuns(layout.Span{Lo: a, Hi: e + w.over}, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
+	b.addRuns(layout.Span{Lo: a + w.end, Hi: e - w.end + w.over}, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
 	return b.runs
 }
 

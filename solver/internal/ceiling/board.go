@@ -17,7 +17,9 @@ const none Value = -1 << 60
 type Board struct {
 	shop *layout.Shop
 	wood *layout.Board
+	bill []layout.Part
 	x, y grid
+	over layout.Length // how much longer an offcut may be than one on an exact grid
 
 	from, to    layout.Length // a trued blank lies within
 	least, most layout.Length // length of a trued blank; most 0: any
@@ -77,6 +79,8 @@ type class struct {
 // piece is a part as the board sees it.
 type piece struct {
 	row, layers    int
+	onEdge         bool
+	width          layout.Length
 	native         bool  // it leans as its strip, and may be as wide as that
 	entry, exit    int   // positions lost before and behind pieces that lean otherwise
 	advance        int   // positions from its start to that of the next piece of its cell
@@ -95,7 +99,7 @@ type zone struct {
 // New makes a board of a problem ready.
 func New(p *layout.Problem, b *layout.Board) *Board {
 	s := p.Shop
-	w := &Board{shop: s, wood: b, from: s.EndTrim, to: b.Length - s.EndTrim}
+	w := &Board{shop: s, wood: b, bill: p.Bill, from: s.EndTrim, to: b.Length - s.EndTrim}
 	w.setLosses()
 	ways := w.fitting(p)
 	w.setGrids(ways)
@@ -162,20 +166,29 @@ func (w *Board) setGrids(ways []way) {
 	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
 		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
 	}
-	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, leastAlong, along, anchorsAlong)
-	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, w.mostAcross(ways), leastAcross, across, anchorsAcross)
+	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, w.mostExact(), leastAlong, along, anchorsAlong)
+	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, w.mostAcross(ways), mostAcross, leastAcross, across, anchorsAcross)
+	if w.slants() {
+		w.x.slack, w.y.slack = w.x.unit, w.y.unit
+		if w.x.exact {
+			w.over = w.x.unit
+		}
+	}
 }
 
 // anchors lists what places are measured from, and by, beside the parts. There are
-// none to list where the far edge slants, or warp or leaning strips take what is no
-// multiple of anything.
+// none to list where warp or leaning strips take what is no multiple of anything. A
+// slanting far edge is none: nothing is pushed against it.
 func (w *Board) anchors(ways []way) (along, across []layout.Length) {
 	s, b := w.shop, w.wood
-	if b.Width != b.TipWidth || w.uneven(ways) {
+	if w.uneven(ways) {
 		return nil, nil
 	}
 	along = []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
-	across = []layout.Length{b.Width, s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MachineWidth(), s.MinOffcutWidth}
+	across = []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MachineWidth(), s.MinOffcutWidth}
+	if !w.slants() {
+		across = append(across, b.Width)
+	}
 	for _, d := range b.Defects {
 		c := s.Clearance[d.Kind]
 		along = append(along, d.Rect.X1, d.Rect.X2, c.Along)
@@ -183,6 +196,9 @@ func (w *Board) anchors(ways []way) (along, across []layout.Length) {
 	}
 	return along, across
 }
+
+// slants reports whether the board tapers.
+func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }
 
 // uneven reports whether warp or leaning strips take what is no multiple of anything.
 func (w *Board) uneven(ways []way) bool {

@@ -139,6 +139,7 @@ func (w *Board) offcutGap() int {
 type stripOffcuts struct {
 	before []Value // worth up to a position, rounded down
 	after  []Value // and up to the kerf before it, rounded up
+	first  int     // no offcut starts at an earlier position
 	next   int
 	end    int // no offcut ends before a later position
 	most   Value
@@ -152,9 +153,10 @@ func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
 		m := &r.offcuts[k]
 		b.kinds = append(b.kinds, stripOffcuts{
 			before: b.measure(2*k, m, first, 0, 0), after: b.measure(2*k+1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
-			next: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
+			first: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
 			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
 		})
+		b.kinds[k].next = b.kinds[k].first
 	}
 	return b.kinds
 }
@@ -237,7 +239,7 @@ func (b *Bench) in(c *chain, r *row, e layout.Length) Value {
 	best := c.worth.upTo(w.x.down(e - w.inset + w.shop.CrosscutKerf))
 	for k := range r.offcuts {
 		m := &r.offcuts[k]
-		end := min(e-w.end, m.along.Hi)
+		end := min(e-w.end+w.over, m.along.Hi)
 		if s := c.rest[k].upTo(w.x.down(end - w.shop.MinOffcutLength)); s != none {
 			best = max(best, s+m.after(end))
 		}

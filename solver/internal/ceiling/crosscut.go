@@ -45,6 +45,7 @@ const (
 // makes it sharper. stop may be nil; where it says so before anything is known,
 // the value is one that no board has. sharp says that more work would not change it.
 func (b *Bench) Most(w *Board, price []Value, enough Value, work int, stop func() bool) (most Value, sharp bool) {
+	b.cuts = nil
 	if w.bar == nil {
 		return b.refined(w, price, enough, work, stop)
 	}
@@ -62,6 +63,7 @@ func (b *Bench) refined(w *Board, price []Value, enough Value, work int, stop fu
 		return -none, false
 	}
 	c := newCuts(b, enough)
+	b.cuts = c
 	for {
 		bound := c.path()
 		if bound <= enough || b.ends() {
@@ -86,7 +88,7 @@ func newCuts(b *Bench, enough Value) *cuts {
 		n = max(n, w.wood.Length/least+1)
 	}
 	for i := range n {
-		c.at = append(c.at, w.wood.Length*i/n)
+		c.at = append(c.at, c.mark(w.wood.Length*i/n))
 	}
 	for k := range c.at {
 		c.most, c.known, c.kept = append(c.most, make([]Value, n+1)), append(c.known, make([]bool, n+1)), append(c.kept, make([]Value, n+1))
@@ -131,7 +133,7 @@ func (c *cuts) offcuts(k int) {
 		return
 	}
 	m := k
-	for m <= len(c.at) && c.end(m)-c.at[k] < w.shop.MinOffcutLength {
+	for m <= len(c.at) && c.end(m)-c.at[k]+w.over < w.shop.MinOffcutLength {
 		m++
 	}
 	if m == k { // within the cell: how the cell was reached stays as it is
@@ -149,13 +151,29 @@ func (c *cuts) offcuts(k int) {
 // cell m.
 func (c *cuts) offcut(k, m int) Value {
 	w := c.b.w
-	if m < k || w.rate == 0 || c.end(m)-c.at[k] < w.shop.MinOffcutLength {
+	if m < k || w.rate == 0 || c.end(m)-c.at[k]+w.over < w.shop.MinOffcutLength {
 		return 0
 	}
 	if m == k { // perhaps several
-		return w.sound(c.at[k], c.end(m))
+		return w.sound(c.at[k]-w.over, c.end(m))
 	}
-	return w.rough(c.at[k], c.end(m), w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
+	return w.rough(c.at[k]-w.over, c.end(m), w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
+}
+
+// mark is the last place at or before x where a cell may begin.
+func (c *cuts) mark(x layout.Length) layout.Length {
+	if w := c.b.w; w.x.exact {
+		return w.x.at(w.x.down(x))
+	}
+	return x
+}
+
+// latest is the last place of cell m where a piece may start.
+func (c *cuts) latest(m int) layout.Length {
+	if w := c.b.w; w.x.exact {
+		return c.next(m) - w.x.unit
+	}
+	return c.next(m)
 }
 
 // next is where the cell after m begins; end is where a piece ends at the latest
@@ -171,7 +189,7 @@ func (c *cuts) end(m int) layout.Length {
 	if m == len(c.at) {
 		return c.b.w.wood.Length
 	}
-	return c.next(m) - c.b.w.shop.CrosscutKerf
+	return c.latest(m) - c.b.w.shop.CrosscutKerf
 }
 
 // shortest is how short a piece may be that starts in cell k when the next starts in
@@ -181,22 +199,31 @@ func (c *cuts) shortest(k, m int) layout.Length {
 	if m < len(c.at) {
 		start = c.at[m]
 	}
-	return max(0, start-c.b.w.shop.CrosscutKerf-c.next(k))
+	return max(0, start-c.b.w.shop.CrosscutKerf-c.latest(k))
 }
 
 // trued is the most that a blank which starts in cell k is worth when the next piece
 // starts in cell m, as far as it is worked out; known says that it is to the end. It
 // is worked out no further when it is no more than enough.
 func (c *cuts) trued(k, m int, enough Value) (most Value, known bool) {
-	w := c.b.w
-	a, e, short := max(c.at[k], w.from), min(c.end(m), w.to), max(c.shortest(k, m), w.briefest)
-	if w.most > 0 {
-		e = min(e, c.next(k)+w.most)
-	}
-	if len(w.lanes) == 0 || e-a < w.briefest || w.most > 0 && short > w.most {
+	w, s := c.b.w, c.spanOf(k, m)
+	if len(w.lanes) == 0 || s.e-s.a < w.briefest || w.most > 0 && s.short > w.most {
 		return 0, true
 	}
-	return c.b.blank(a, e, short, enough)
+	return c.b.blank(s.a, s.e, s.short, enough)
+}
+
+// blankSpan is where a blank lies at most, and how short it may be.
+type blankSpan struct{ a, e, short layout.Length }
+
+// spanOf is the span of a blank that starts in cell k when the next piece starts in cell m.
+func (c *cuts) spanOf(k, m int) blankSpan {
+	w := c.b.w
+	s := blankSpan{max(c.at[k], w.from), min(c.end(m), w.to), max(c.shortest(k, m), w.briefest)}
+	if w.most > 0 {
+		s.e = min(s.e, c.latest(k)+w.most)
+	}
+	return s
 }
 
 // steps calls do with every step of the best path.
@@ -246,9 +273,13 @@ func (c *cuts) refine() bool {
 	return len(split) > 0
 }
 
-// finest is how narrow a cell may be: a mark of the shop's rule, on long boards more.
+// finest is how narrow a cell may be: a position of an exact grid, or a mark of the shop's
+// rule, on long boards more.
 func (c *cuts) finest() layout.Length {
-	return max(finestMark(c.b.w.shop.Units), c.b.w.wood.Length/mostAlong)
+	if w := c.b.w; w.x.exact {
+		return w.x.unit
+	}
+	return max(c.b.w.shop.Units.Mark(), c.b.w.wood.Length/mostAlong)
 }
 
 // shortens reports whether shorter blanks give more of the board than longer ones.
@@ -259,7 +290,7 @@ func (c *cuts) shortens() bool { return !c.b.w.wood.Flat() || c.b.w.wood.Crook >
 // it matters how short a blank may be, that is all that is known of any.
 func (c *cuts) split(cell int) {
 	stays := !c.shortens()
-	c.at = slices.Insert(c.at, cell+1, c.at[cell]+(c.next(cell)-c.at[cell])/2)
+	c.at = slices.Insert(c.at, cell+1, c.mark(c.at[cell]+(c.next(cell)-c.at[cell])/2))
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
 		nothing := c.most[k][cell] == 0

@@ -24,12 +24,14 @@
 //   - Strips that lean lose a kerf beside the reference edge and the wedge beside the
 //     far edge; what they take of strips that lean otherwise is their kerf alone.
 //     Where everything that a place may be measured from is a multiple of the unit, and
-//     nothing slants, leans or is warped, a position stands for one place: some best
-//     cutting has all places on the grid (Herz 1972). For the tree and the side of every
+//     nothing leans or is warped, a position stands for one place: some best
+//     cutting has all places on the grid (Herz 1972), the starts of blanks included. For the tree and the side of every
 //     defect on which each cut lies given, places are bounded by differences that are
 //     whole numbers of units, and what offcuts are worth is linear in the places along
 //     and in those across.
-//   - Elsewhere an offcut is taken one position larger each way. What is ripped off a
+//     Under a slanting edge that holds for offcuts that are a whole number of units
+//     long and wide: any offcut is less than a unit larger than one of these.
+//   - Elsewhere, and under a slanting edge, an offcut is taken one position larger each way. What is ripped off a
 //     blank before it is trued loses nothing to edges and ends, but the strips beside it
 //     have a joint to lose; two such offcuts side by side are worth no more than one.
 //     Worth is rounded up.
@@ -40,6 +42,9 @@
 //   - Where blanks start and end is known to a cell only, a few inches at first
 //     and smaller where it matters (crosscut.go): a blank is worth what the longest
 //     one between its two cells would be.
+//
+// The cutting with which a bound was found can be told (sketch.go). On flat boards in whole
+// marks it is mostly a valid one, or nearly.
 //
 // The levels are those of package column, from the inside out: cell, strip,
 // blank, board. The two packages share no code, for one must never be more than

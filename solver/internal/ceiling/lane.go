@@ -24,7 +24,7 @@ func (w *Board) setLanes(p *layout.Problem, ways []way) {
 
 // steps reports whether offcuts may lie in steps under a slanting edge, so that a
 // strip of several is worth more than one.
-func (w *Board) steps() bool { return w.rate > 0 && w.wood.Width != w.wood.TipWidth }
+func (w *Board) steps() bool { return w.rate > 0 && w.slants() }
 
 // laneOf is the lane of a thickness and a lean. A kerf at least as wide as that of
 // a rip lies beyond a strip that leans, and its wedge before the far edge.
@@ -79,7 +79,7 @@ func (w *Board) ripsAgain(length layout.Length) bool {
 }
 
 func (w *Board) newPiece(l *lane, part *layout.Part, v *way) piece {
-	q := piece{row: v.row, layers: v.layers, advance: max(1, w.y.down(v.width+v.lean.kerf)), across: make([]set, w.y.n+1)}
+	q := piece{row: v.row, layers: v.layers, onEdge: v.onEdge, width: v.width, advance: max(1, w.y.down(v.width+v.lean.kerf)), across: make([]set, w.y.n+1)}
 	q.alone = max(1, w.y.down(v.width+l.kerf))
 	q.aloneMost = q.alone
 	if (v.width+l.kerf)%w.y.unit != 0 {

@@ -42,7 +42,7 @@ func (n *laneWork) addHeight(h int) {
 		return
 	}
 	plain := int32(len(b.plain))
-	b.plain = append(b.plain, b.newPlain(l, h, clear))
+	b.plain = append(b.plain, b.newPlain(l, h, clear, n.stacks))
 	var mergers []*merger
 	known := map[mergerKey]*merger{}
 	height := l.heights[h]
@@ -173,7 +173,7 @@ func newRow(l *lane, o offcuts, worth []Value) row {
 		own := worth[:len(c.zones)]
 		worth = worth[len(c.zones):]
 		if slices.ContainsFunc(own, func(v Value) bool { return v > 0 }) {
-			r.cells = append(r.cells, cells{c.advance, c.zoneAt, own})
+			r.cells = append(r.cells, cells{c, c.advance, c.zoneAt, own})
 		}
 	}
 	return r

@@ -5,17 +5,19 @@ import "sawbill/layout"
 // plain is a strip as if nothing were in its way: what it is worth depends on its
 // length alone.
 type plain struct {
-	lane  *lane
-	worth []Value // by number of positions along
-	rest  []Value // by position: the most with a last offcut that starts no later, less its start
-	rate  float64 // worth of a nanometre of offcut; 0 where there is none
+	lane   *lane
+	height int      // index of its range of heights
+	stacks []stacks // by class of the lane
+	worth  []Value  // by number of positions along
+	rest   []Value  // by position: the most with a last offcut that starts no later, less its start
+	rate   float64  // worth of a nanometre of offcut; 0 where there is none
 }
 
 // newPlain lays cells and offcuts along a strip, as chain does, from its start.
-func (b *Bench) newPlain(l *lane, h int, worth []Value) plain {
+func (b *Bench) newPlain(l *lane, h int, worth []Value, s []stacks) plain {
 	w := b.w
 	n := w.places()
-	p := plain{lane: l, worth: make([]Value, n+1)}
+	p := plain{lane: l, height: h, stacks: s, worth: make([]Value, n+1)}
 	if tall := w.tall(l, l.heights[h]); w.rate > 0 && tall >= w.shop.MinOffcutWidth {
 		p.rate = w.rate * float64(tall) / mm2
 		p.rest = make([]Value, n+1)
@@ -55,7 +57,7 @@ func (p *plain) in(w *Board, a, e layout.Length) Value {
 		return best
 	}
 	// With an offcut the parts may lie as far out as the offcut may.
-	room := e - a - 2*w.end
+	room := e - a - 2*w.end + w.over
 	if w.inset > w.end {
 		best = max(best, p.worth[max(0, w.x.down(room+w.shop.CrosscutKerf))])
 	}

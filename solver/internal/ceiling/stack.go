@@ -152,16 +152,21 @@ func (b *Bench) newCellOffcuts(c *class, cover []layout.Length, from int) *cellO
 		return nil
 	}
 	o := &cellOffcuts{w: w, length: c.length, cover: cover, from: from, most: none}
-	if w.wood.Width != w.wood.TipWidth {
+	if w.slants() {
 		o.slack = w.far
 	}
 	return o
 }
 
+// end is where an offcut ends that lies before position k.
+func (o *cellOffcuts) end(k int) layout.Length {
+	return o.w.y.upTo(o.from+k) - o.w.shop.RipKerf + o.slack
+}
+
 // endingAt is the most with an offcut that ends before position k.
 func (o *cellOffcuts) endingAt(v []Value, k int) Value {
 	w := o.w
-	end := w.y.upTo(o.from+k) - w.shop.RipKerf + o.slack
+	end := o.end(k)
 	for o.next < k && w.y.at(o.from+o.next)+w.shop.MinOffcutWidth <= end {
 		o.most = max(o.most, v[o.next]-o.below(w.y.at(o.from+o.next), 0))
 		o.next++

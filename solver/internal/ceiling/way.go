@@ -10,6 +10,7 @@ import (
 // that are resawn. A leaf cut in a way is worth as many pieces as it has layers.
 type way struct {
 	row, layers              int
+	onEdge                   bool
 	lean                     lean
 	thickness, width, length layout.Length // of the leaf, allowances included
 }
@@ -49,7 +50,7 @@ func (w *Board) waysOf(row int, part *layout.Part) []way {
 	}
 	ways := w.layersOf(part, flat, part.FlatThickness)
 	if part.OnEdge && part.Bevel == 0 && part.Thickness != part.Width {
-		flat.width = part.EdgeWidth(s)
+		flat.width, flat.onEdge = part.EdgeWidth(s), true
 		ways = append(ways, w.layersOf(part, flat, part.EdgeThickness)...)
 	}
 	return ways

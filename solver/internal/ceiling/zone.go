@@ -79,8 +79,11 @@ func least(a, b []layout.Length) []layout.Length {
 // far edge is taken as wide as it is anywhere that the cell may lie.
 func (w *Board) reach(l *lane, c *class, j int) int {
 	far := w.wood.FullWidth()
-	if w.wood.Width != w.wood.TipWidth {
+	if w.slants() {
 		first, last := w.x.at(j), min(w.x.at(j+1), w.wood.Length-c.length)
+		if w.x.exact {
+			last = first
+		}
 		far = max(w.wood.FarMin(layout.Span{Lo: first, Hi: first + c.length}),
 			w.wood.FarMin(layout.Span{Lo: last, Hi: last + c.length})) + 2*layout.Micrometre
 	}
