@@ -25,10 +25,10 @@ func TestBarEqualsEveryPosition(t *testing.T) {
 		cut := new(Bench).Within(w, price, limits, 1)
 		exact, _ := new(Bench).BestLimited(w, price, limits, 1<<40)
 		if cut.Root != nil {
-			checkColumn(t, seed, p, price, Column{Value: cut.gain(), Root: cut.Root})
+			checkColumn(t, seed, p, price, Column{Value: cut.Gain(), Root: cut.Root})
 			checkLimits(t, seed, p, Column{Root: cut.Root}, limits)
 		}
-		if got := cut.gain(); got > exact.Value+4 || p.Shop.OffcutCredit == 0 && got < exact.Value {
+		if got := cut.Gain(); got > exact.Value+4 || p.Shop.OffcutCredit == 0 && got < exact.Value {
 			t.Errorf("seed %d: %d in a bar, the best is %d", seed, got, exact.Value)
 		}
 	}

@@ -117,8 +117,9 @@ func (w *Board) mostStarts() int {
 // fewer starts.
 const manyStrips = 100_000
 
-func (w *Board) endsFor(starts []int) []int {
-	ends := []int{w.last()}
+// endsFor are the ends that go with some starts, and others.
+func (w *Board) endsFor(starts []int, others ...int) []int {
+	ends := append([]int{w.last()}, others...)
 	for _, s := range starts {
 		ends = append(ends, w.x.down(w.x.at(s)-w.shop.CrosscutKerf))
 	}
@@ -145,4 +146,26 @@ func spread[T any](list []T, n int, rng *rand.Rand) []T {
 		taken = append(taken, list[at])
 	}
 	return taken
+}
+
+// Along is the same board with blanks that may start and end where those of a sketch do.
+func (w *Board) Along(sketch *layout.Node) *Board {
+	if w.exact() {
+		return w
+	}
+	v := *w
+	v.starts, v.ends = []int{w.first()}, nil
+	var ends []int
+	for _, blank := range sketch.Children {
+		for _, i := range []int{w.x.down(blank.X1), w.x.up(blank.X1)} {
+			if i > w.first() && i < w.last() && w.startOK[i] {
+				v.starts = append(v.starts, i)
+			}
+		}
+		ends = append(ends, w.x.down(blank.X2))
+	}
+	slices.Sort(v.starts)
+	v.starts = slices.Compact(v.starts)
+	v.ends = v.endsFor(v.starts, ends...)
+	return &v
 }

@@ -28,7 +28,7 @@ func (b *Bench) fillStrip(strip *layout.Node, be blankEnds, l lane) {
 		b.setWorth(asked, f.left)
 		try := &layout.Node{Rect: strip.Rect, Lean: strip.Lean}
 		b.layStrip(try, be, l)
-		counts := w.countParts(try)
+		counts := w.CountParts(try)
 		if v := f.worth(counts); v > most {
 			best, most = try, v
 		}

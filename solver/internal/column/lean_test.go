@@ -73,7 +73,7 @@ func TestBevelsWithCredit(t *testing.T) {
 		limits := []int{2, 1, 1}[:len(price)]
 		cut := bench.Within(w, price, limits, 2)
 		if cut.Root != nil && holdsPart(cut.Root) {
-			checkColumn(t, seed, p, price, Column{Value: cut.gain(), Root: cut.Root})
+			checkColumn(t, seed, p, price, Column{Value: cut.Gain(), Root: cut.Root})
 		}
 	}
 }
@@ -94,7 +94,7 @@ func TestLeaningStripsNest(t *testing.T) {
 			t.Fatalf("%v: nothing is cut", width)
 		}
 		checkColumn(t, int64(width/mm), p, price, c)
-		if got := w.countParts(c.Root)[0]; got != want {
+		if got := w.CountParts(c.Root)[0]; got != want {
 			t.Errorf("%v across: %d strips, want %d", width, got, want)
 		}
 	}

@@ -176,7 +176,7 @@ func (s *limited) within(root *layout.Node) bool {
 
 // markOver marks the rows of which a tree makes too many.
 func (s *limited) markOver(root *layout.Node, over []bool) (any bool) {
-	for i, n := range s.w.countParts(root) {
+	for i, n := range s.w.CountParts(root) {
 		if n > s.limits[i] {
 			over[i], any = true, true
 		}

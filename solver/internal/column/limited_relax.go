@@ -118,7 +118,7 @@ func (s *limited) take(c Column) []int {
 	if c.Root == nil {
 		return make([]int, len(s.price))
 	}
-	counts := s.w.countParts(c.Root)
+	counts := s.w.CountParts(c.Root)
 	for i, n := range counts {
 		s.critical[i] = s.critical[i] || n > s.limits[i]
 	}

@@ -79,7 +79,7 @@ func (t *Together) setRelaxed(relaxed []Value) (counts []int) {
 			t.work += s.w.steps() / stepsPerWork
 			priced[s], worth[s] = make([]int, len(relaxed)), c.Value
 			if c.Root != nil {
-				priced[s] = s.w.countParts(c.Root)
+				priced[s] = s.w.CountParts(c.Root)
 			}
 		}
 		t.bests = append(t.bests, worth[s]-t.costs[b])

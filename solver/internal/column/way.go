@@ -72,13 +72,22 @@ func (w *Board) setPieces() {
 
 // pieceOf is the way of a part in which a leaf is cut.
 func (w *Board) pieceOf(leaf *layout.Node) *piece {
+	p := w.wayOf(leaf)
+	if p == nil {
+		panic("column: a leaf is no part of this board: " + leaf.Part)
+	}
+	return p
+}
+
+// wayOf is the way of a part in which a leaf might be cut; nil where the board has none.
+func (w *Board) wayOf(leaf *layout.Node) *piece {
 	row := w.rows[leaf.Part]
 	for _, p := range w.pieces {
 		if p.row == row && p.onEdge == leaf.OnEdge && p.layers == leaf.Pieces() {
 			return p
 		}
 	}
-	panic("column: a leaf is no part of this board: " + leaf.Part)
+	return nil
 }
 
 // needOf is the thickness that a part leaf needs.

@@ -41,7 +41,7 @@ func (b *Bench) Within(w *Board, price []Value, limits []int, rounds int) Cut {
 		}
 		wanted := b.wanted(n)
 		cut := b.cutWithin(n, price, limits)
-		if cut.gain() > best.gain() {
+		if cut.Gain() > best.Gain() {
 			best = cut
 		}
 		if !lower(asked, wanted, limits) {
@@ -64,7 +64,7 @@ func (b *Bench) Priced(w *Board, price []Value, limits []int) Priced {
 	if w.bar != nil {
 		b.Runs++
 		best := w.barCut(price, w.bar.unlimited(len(price)))
-		found := Priced{Value: best.gain(), Counts: best.Counts, Cut: best}
+		found := Priced{Value: best.Gain(), Counts: best.Counts, Cut: best}
 		if over(best.Counts, limits) {
 			found.Cut = w.barCut(price, limits)
 		}
@@ -89,7 +89,8 @@ func over(counts, limits []int) bool {
 	return false
 }
 
-func (c *Cut) gain() Value { return c.Value + FromMoney(c.Worth) }
+// Gain is the value of the pieces and the worth of the offcuts.
+func (c *Cut) Gain() Value { return c.Value + FromMoney(c.Worth) }
 
 // lower reduces the prices of the parts of which a column makes too many, and
 // reports whether there were any.
@@ -107,7 +108,7 @@ func lower(price []Value, counts, limits []int) bool {
 // wanted counts what the trace that ends in state n makes without limits.
 func (b *Bench) wanted(n int) []int {
 	b.fill = nil
-	return b.w.countParts(b.build(n))
+	return b.w.CountParts(b.build(n))
 }
 
 // cutWithin builds the trace that ends in state n within limits.
@@ -181,7 +182,7 @@ func (w *Board) finish(root *layout.Node, price []Value) Cut {
 	if s := w.worthOf(short); s > worth {
 		root, worth = short, s
 	}
-	cut := Cut{Root: root, Worth: worth, Counts: w.countParts(root)}
+	cut := Cut{Root: root, Worth: worth, Counts: w.CountParts(root)}
 	for i, n := range cut.Counts {
 		cut.Value += Value(n) * price[i]
 	}
@@ -198,7 +199,8 @@ func (w *Board) worthOf(root *layout.Node) layout.Money {
 	return sum
 }
 
-func (w *Board) countParts(root *layout.Node) []int {
+// CountParts is how many pieces a cut tree makes, by row of the bill.
+func (w *Board) CountParts(root *layout.Node) []int {
 	counts := make([]int, len(w.problem.Bill))
 	root.Walk(func(n *layout.Node) {
 		if n.Part != "" {
