@@ -15,10 +15,12 @@ type attempt struct {
 	prices []layout.Money
 	boards []int           // one of each that are alike
 	most   []ceiling.Value // by index into boards
-	sharp  []bool          // the same: no more work makes it less
-	done   bool            // every board was looked at
-	some   bool            // some were, to learn by how much they are worth more
-	next   int             // the board that is looked at next
+	told   []bool
+	beyond []float64
+	sharp  []bool // the same: no more work makes it less
+	done   bool   // every board was looked at
+	next   int    // the board that is looked at next
+	added  int    // cuts that it gave to the master
 }
 
 func (s *search) newAttempt(d *dual) *attempt {
@@ -26,7 +28,8 @@ func (s *search) newAttempt(d *dual) *attempt {
 	for _, v := range d.prices()[:len(s.p.Bill)] {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
-	a.most, a.sharp = slices.Repeat([]ceiling.Value{unseen}, len(a.boards)), make([]bool, len(a.boards))
+	n := len(a.boards)
+	a.most, a.sharp, a.told, a.beyond = slices.Repeat([]ceiling.Value{unseen}, n), make([]bool, n), make([]bool, n), slices.Repeat([]float64{1}, n)
 	return a
 }
 
@@ -51,49 +54,147 @@ func (a *attempt) open(k int) bool {
 	return !a.done || !a.sharp[k] && a.most[k] > a.enough(k)
 }
 
-// look bounds a few boards.
+// look bounds a few boards. The cuts with which they come near to their bounds are
+// offered to the master and remembered.
 func (a *attempt) look(batch []int, work int) {
-	price := make([]ceiling.Value, len(a.prices))
+	price, exact := make([]column.Value, len(a.prices)), make([]ceiling.Value, len(a.prices))
 	for i, m := range a.prices {
-		price[i] = ceiling.Value(column.FromMoney(m))
+		price[i] = column.FromMoney(m)
+		exact[i] = ceiling.Value(price[i])
 	}
+	found := make([]*copied, len(batch))
 	a.s.each(len(batch), func(w *worker, i int) {
 		k := batch[i]
 		if w.stop() {
 			return
 		}
-		board := ceiling.New(a.s.p, &a.s.p.Stock[a.boards[k]])
-		most, sharp := w.high.Most(board, price, a.enough(k), work, w.stop)
+		b := a.boards[k]
+		most, sharp := w.high.Most(ceiling.New(a.s.p, &a.s.p.Stock[b]), exact, a.enough(k), work, w.stop)
 		w.looks += w.high.Work()
 		if !a.done || most <= a.most[k] {
 			a.most[k], a.sharp[k] = most, sharp
 		}
+		if most > a.enough(k) && !w.stop() {
+			found[i] = w.copied(a.s.quick.board(b), price)
+		}
 	})
+	for i, f := range found {
+		if f != nil {
+			a.offer(batch[i], f, price)
+		}
+	}
 }
 
-// factors is by how much each board is worth more than the quick routine finds.
-// Where a bound was good enough before it was sharp, the mean of the others
-// stands for it, but no more than what is known.
-func (a *attempt) factors() []float64 {
-	f := make([]float64, len(a.s.p.Stock))
+// copied is a cutting with which a bound was found: the pieces that the relaxation makes,
+// and a cut as near to it as can be.
+type copied struct {
+	sketch *layout.Node
+	counts []int
+	cut    column.Cut
+}
+
+// copied is the cutting with which the worker has just bounded a board; nil where there is
+// none.
+func (w *worker) copied(board *column.Board, price []column.Value) *copied {
+	sketch, whole := w.high.Sketch()
+	if sketch == nil {
+		return nil
+	}
+	c := &copied{sketch: sketch, cut: board.FromSketch(sketch, price)}
+	lots := slices.Repeat([]int{1 << 20}, len(price))
+	if other := w.bench.Priced(board.Along(sketch), price, lots).Cut; other.Gain() > c.cut.Gain() {
+		c.cut = other
+	}
+	if whole {
+		c.counts = board.CountParts(sketch)
+	}
+	return c
+}
+
+// offer gives the master what the k-th board is bounded with, and remembers what of the
+// cut is wanted.
+func (a *attempt) offer(k int, f *copied, price []column.Value) {
+	b := a.boards[k]
+	a.beyond[k] = float64(a.most[k]) / max(1, a.dual.m.mostKnown(b, price), float64(f.cut.Gain()))
+	if a.told[k] = f.counts != nil && a.sharp[k]; a.told[k] {
+		worth := column.Value(a.most[k])
+		for i, n := range f.counts {
+			worth -= column.Value(n) * price[i]
+		}
+		a.dual.m.offerRaw(rawColumn{b, float64(worth), f.counts}, a.dual.factor(b))
+	} else {
+		a.dual.m.offerRaw(rawColumn{b, float64(column.FromMoney(f.cut.Worth)), f.cut.Counts}, a.dual.factor(b))
+	}
+	wanted := a.s.quick.board(b).Trim(&f.cut, price, a.dual.m.demand[:len(price)])
+	a.s.pool.add(b, &wanted)
+	a.s.pool.sketch(b, f.sketch)
+}
+
+// centerPull is how far the prices of a pass lie from those of the master towards the best
+// so far.
+const centerPull = 0.3
+
+// reprice is an attempt at prices that fit what the attempt showed: between those of the
+// programme, where every board counts for as much more as it is not known how it could be
+// worth, and those of the best attempt, if there is one.
+func (a *attempt) reprice(d *dual, best *attempt) *attempt {
+	if factors, scaled := a.factors(); scaled || d.scale != nil {
+		d = d.rescaled(factors, scaled)
+	}
+	d.ended = false
+	d.run(d.count+1, noLimit)
+	next := a.s.newAttempt(d)
+	own, ok := d.m.solve()
+	if !ok {
+		return next
+	}
+	d.value = own.value
+	for i := range next.prices {
+		v := own.parts[i]
+		if best != nil {
+			v += centerPull * (float64(column.FromMoney(best.prices[i])) - v)
+		}
+		next.prices[i] = layout.Money(v / float64(column.Cash))
+	}
+	return next
+}
+
+// factors is by how much each board is worth more than the cuts that the programme knows
+// of it, and scaled whether any is: those of which no look told everything. Of boards that
+// were not looked at the mean of the others stands for it.
+func (a *attempt) factors() (f []float64, scaled bool) {
+	f = slices.Repeat([]float64{1}, len(a.s.p.Stock))
 	sum, n := 0.0, 0.0
-	for k, b := range a.boards {
-		if worth := a.dual.worth[b] / a.dual.factor(b); worth > 0 && a.most[k] > a.enough(k) {
-			f[b] = float64(a.most[k]) / worth
-			sum, n = sum+f[b], n+1
+	for k := range a.boards {
+		if a.most[k] != unseen && a.most[k] > a.enough(k) {
+			sum, n = sum+a.beyond[k], n+1
 		}
 	}
 	for k, b := range a.boards {
-		if f[b] == 0 {
-			f[b] = max(1, sum/max(n, 1))
-			if a.most[k] != unseen {
-				f[b] = max(1, min(f[b], a.dual.factor(b)*float64(a.enough(k))/max(a.dual.worth[b], 1)))
-			}
+		own := 1.0
+		switch {
+		case a.most[k] == unseen:
+			own = sum / max(n, 1)
+		case !a.told[k] && a.most[k] > a.enough(k):
+			own = a.beyond[k]
 		}
-		own := f[b]
-		a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })
+		if own = max(1, own); own > 1 {
+			scaled = true
+			a.dual.m.eachTwin(b, func(twin int) { f[twin] = own })
+		}
 	}
-	return f
+	return f, scaled
+}
+
+// loose is how much more the attempt might prove if its looks were sharp.
+func (a *attempt) loose() float64 {
+	sum := 0.0
+	for k := range a.boards {
+		if a.open(k) {
+			sum += float64(a.most[k]) * (1 - 1/max(1, a.beyond[k]))
+		}
+	}
+	return sum
 }
 
 // leastScale is the lowest prices that are tried, in thousandths of those settled

@@ -130,7 +130,7 @@ func (d *dive) price(parts, boards []float64) int {
 		if len(free) == 0 || d.w.stop() {
 			continue
 		}
-		c := d.w.bench.Within(d.by.board(free[0]), price, d.st.missing, 1)
+		c := d.w.bench.Within(d.placed(free[0]), price, d.st.missing, 1)
 		if c.Root == nil || netValue(d.s.p, free[0], &c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
 			continue
 		}
@@ -139,6 +139,15 @@ func (d *dive) price(parts, boards []float64) int {
 		added++
 	}
 	return added
+}
+
+// placed is a board whose blanks start where they usually do, or as in a sketch.
+func (d *dive) placed(b int) *column.Board {
+	board := d.by.board(b)
+	if sketches := d.s.pool.sketches[d.s.quick.twin[b]]; len(sketches) > 0 {
+		return board.Along(sketches[d.rng.Intn(len(sketches))])
+	}
+	return board
 }
 
 // choose makes the cuts that the programme chooses whole, or those that it comes

@@ -20,8 +20,10 @@
 //     how many copies there are, of how many slices. Each is tried as a job of its own
 //     with a row for every strip (strips.go, trial.go). A linear programme over all
 //     strips (guide.go) says where to begin, and proves a bound (copies.go).
-//   - What is proven comes from looks at all boards at prices that fit (proof.go,
-//     attempt.go); it takes turns with the search (pace.go).
+//   - What is proven comes from passes over all boards at prices that fit (proof.go,
+//     attempt.go); it takes turns with the search (pace.go). Each pass sketches the
+//     cuttings with which boards are bounded; cuts are made of these, and the search lets
+//     blanks start where they do.
 //   - Small jobs are searched as a whole as well (small.go), and what is missing is
 //     sought by cutting a few boards anew together (short.go), at prices that rank
 //     pieces as layout.Score does (small_rank.go).

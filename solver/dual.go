@@ -28,6 +28,7 @@ type dual struct {
 	count  int       // rounds made
 	steps  int       // with which boards were priced
 	ended  bool      // nothing more was found
+	value  float64   // of the programme, when it was last solved for a proof
 }
 
 const (
@@ -84,18 +85,32 @@ func (s *search) settleOn(d *dual) {
 	s.anchor = slices.Clone(s.values)
 }
 
-// again seeks the prices for another demand, and with every column counted for
-// more by a factor for its board; it begins where d ended.
-func (d *dual) again(demand []int, scale []float64) *dual {
+// copied is the same programme for another demand, to which cuts may be added without
+// adding them to d.
+func (d *dual) copied(demand []int) *dual { return d.remade(demand, nil) }
+
+// rescaled is the same programme with every column counted for more by a factor for its
+// board, unless there is nothing to be scaled.
+func (d *dual) rescaled(factors []float64, scaled bool) *dual {
+	if !scaled {
+		factors = nil
+	}
+	return d.remade(d.m.demand, factors)
+}
+
+// remade is the programme anew. Columns that were not kept as they were found are sought
+// anew.
+func (d *dual) remade(demand []int, factors []float64) *dual {
 	n := d.s.newDual(d.s.newMaster(d.m.usable, demand, d.m.forced))
-	n.scale, n.by = scale, d.s.closer()
+	n.scale = factors
 	for _, c := range d.m.raw {
 		n.m.offerRaw(c, n.factor(c.board))
 	}
-	if d.center != nil {
-		n.price(d.center, nil)
+	n.center, n.worth, n.count = d.center, d.worth, d.count
+	if !n.m.keepsAll() {
+		n.count = 0
+		n.run(n.rounds(), firstEffort)
 	}
-	n.run(n.rounds(), firstEffort)
 	return n
 }
 
@@ -129,6 +144,7 @@ const (
 	fewDualRounds = 6
 	firstEffort   = 15_000_000
 	fullEffort    = 30_000_000
+	noLimit       = 1 << 60
 )
 
 // cost is what a board costs, as a value.
@@ -170,7 +186,7 @@ func (d *dual) rounds() int {
 func (d *dual) most() int { return max(mostDualRounds, 3*firstPricings/max(1, len(d.m.boards()))) }
 
 const (
-	firstDualRounds = 30
+	firstDualRounds = 15
 	mostDualRounds  = 80
 	firstPricings   = 600 // of boards, before the search begins
 )

@@ -3,6 +3,7 @@ package solver
 import (
 	"slices"
 
+	"sawbill/solver/internal/column"
 	"sawbill/solver/internal/lp"
 )
 
@@ -108,6 +109,17 @@ func (m *master) alike(c int) bool {
 	return !slices.ContainsFunc(boards, func(b int) bool { return twin[b] != twin[boards[0]] })
 }
 
+// keepsAll reports whether every column is kept as it was found: those of boards that are
+// not alike and share a row are not.
+func (m *master) keepsAll() bool {
+	for c := range m.clusters {
+		if !m.alike(c) {
+			return false
+		}
+	}
+	return true
+}
+
 // share is how many columns of a cluster may be chosen.
 func (m *master) share(c int) float64 {
 	if m.alike(c) {
@@ -155,6 +167,24 @@ func (m *master) offerRaw(c rawColumn, scale float64) {
 	}
 	m.offer(k, m.s.cost(c.board)-scale*c.worth, counts)
 	m.raw = append(m.raw, c)
+}
+
+// mostKnown is the most that a column of a board is worth at some prices, of those that
+// were kept as they were found.
+func (m *master) mostKnown(board int, price []column.Value) float64 {
+	most := 0.0
+	for i := range m.raw {
+		c := &m.raw[i]
+		if m.of[c.board] != m.of[board] {
+			continue
+		}
+		worth := c.worth
+		for row, n := range c.counts {
+			worth += float64(n) * float64(price[row])
+		}
+		most = max(most, worth)
+	}
+	return most
 }
 
 // masterSteps bounds the work of one solve of the programme.

@@ -32,13 +32,23 @@ func (s *search) priceAll(by *pricer, boards []int, price []column.Value, limits
 	found := make([]column.Priced, len(boards))
 	s.each(len(boards), func(w *worker, k int) {
 		if !w.stop() {
-			found[k] = w.bench.Priced(by.board(boards[k]), price, limits)
+			found[k] = w.bench.Priced(s.placed(by, boards[k]), price, limits)
 		}
 	})
 	if s.workers[0].stop() {
 		return nil
 	}
 	return found
+}
+
+// placed is a board whose blanks start where they usually do, or where there is a sketch
+// as in the last one.
+func (s *search) placed(by *pricer, b int) *column.Board {
+	board := by.board(b)
+	if sketches := s.pool.sketches[s.quick.twin[b]]; len(sketches) > 0 {
+		return board.Along(sketches[len(sketches)-1])
+	}
+	return board
 }
 
 // pricing is how boards are priced for the master: quickly, or swiftly where
@@ -48,15 +58,6 @@ func (s *search) pricing() *pricer {
 		return s.swift
 	}
 	return s.quick
-}
-
-// closer is how they are priced once prices that fit are known: where there are many,
-// as before.
-func (s *search) closer() *pricer {
-	if len(s.usable) > mostGlanced {
-		return s.pricing()
-	}
-	return s.beside
 }
 
 // each does n things, several side by side. Goroutines live here only.

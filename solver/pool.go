@@ -14,6 +14,8 @@ type pool struct {
 	seen []map[string]int // by board: where the cut with those pieces is
 	next []int            // by board: which is forgotten next
 	most []int            // by board: how many are kept
+	// sketches are the last few that boards were bounded with, by the first board alike.
+	sketches map[int][]*layout.Node
 }
 
 const (
@@ -27,7 +29,7 @@ const (
 // it.
 func newPool(twin []int) *pool {
 	n := len(twin)
-	q := &pool{make([][]*column.Cut, n), make([]map[string]int, n), make([]int, n), make([]int, n)}
+	q := &pool{make([][]*column.Cut, n), make([]map[string]int, n), make([]int, n), make([]int, n), map[int][]*layout.Node{}}
 	for b, first := range twin {
 		q.most[b] = min(poolSize, max(leastPool, poolCuts/n))
 		if b != first {
@@ -64,6 +66,14 @@ func (q *pool) add(board int, c *column.Cut) {
 	delete(q.seen[board], fmt.Sprint(q.cuts[board][at].Counts))
 	q.cuts[board][at], q.seen[board][key] = c, at
 	q.next[board] = (at + 1) % q.most[board]
+}
+
+// mostSketches is how many sketches of a board are kept.
+const mostSketches = 6
+
+func (q *pool) sketch(board int, s *layout.Node) {
+	list := append(q.sketches[board], s)
+	q.sketches[board] = list[max(0, len(list)-mostSketches):]
 }
 
 // found is a cut that a task came across, for the pool.

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"sawbill/layout"
+	"sawbill/solver/internal/column"
 )
 
 // proof works out a lower bound on the cost of whole plans, board by board. At
@@ -14,103 +15,95 @@ import (
 //	L(p) = sum of d * p - sum over boards of max(0, most(board, p) - cost)
 //
 // (Gilmore & Gomory 1961; Geoffrion 1974), where most comes from package ceiling
-// and is never less than the best. The prices are those that the master settled
-// on. As most is high by some part in a hundred, somewhat lower prices prove more.
-// They need no further work, for the best cutting is a convex function of the
+// and is never less than the best. The first prices are those that the master settled
+// on. Each pass over the boards tells the cuttings with which they are bounded; with
+// them the programme is solved again, and the next pass is made at prices between its
+// own and those that prove the most so far (a cutting plane method: Kelley 1960, with
+// the smoothing of Wentges 1997). As most is high, somewhat lower prices may prove more
+// at first. They need no further work, for the best cutting is a convex function of the
 // prices: most(t*p) <= t*most(p) + (1-t)*most(0), and at no prices at all a board
 // is worth its offcuts, no more than the credit for all of its wood.
 type proof struct {
 	s        *search
 	made     []int // by the plans that it is about
-	stages   []proofStage
-	stage    int
+	dual     *dual // knows the cuttings with which boards were bounded
 	attempts []*attempt
+	samples  int // how often a few boards are still looked at for all
+	work     int // steps with which a board is looked at
+	ended    bool
 	pace     pace
 }
 
-// proofStage is one look at all boards. Some begin with other prices: those that
-// are best when every board counts for as much more than the quick routine finds
-// as the look before showed.
-type proofStage struct {
-	work int // steps with which a board is looked at
-	anew bool
-	some bool // a few boards stand for all
-}
+// How many steps a look at a board may take, at first and at most.
+const (
+	firstLook = 64e6
+	mostLook  = 1e9
+)
 
-// glance is the work of the first look, at prices that may not be settled yet.
-const glance = 8e6
-
-// proofStages are the looks in their order. Those at one choice of prices are
-// sharp before another is made of what they show. Where boards take long to be made
-// ready a first brief look is not worth its time; where there are many, a few of them
-// show what the prices should be.
-func (s *search) proofStages() []proofStage {
-	stages := []proofStage{
-		{work: glance}, {work: 64e6},
-		{work: 64e6, anew: true}, {work: 256e6}, {work: 64e6, anew: true}, {work: 256e6}, {work: 1e9},
-	}
+// samples is how often a few boards are looked at for all before the first pass, whose
+// prices they mend: more often where the quick routine is far from what the looks find, or
+// where a pass takes long.
+func (s *search) samples() int {
+	warped := func(b int) bool { return !s.p.Stock[b].Flat() || s.p.Stock[b].Crook > 0 }
 	switch {
-	case len(s.usable) > mostGlanced:
-		stages[0] = proofStage{work: 64e6, some: true}
-		return slices.Delete(stages, 1, 2)
-	case s.slowness() > 2:
-		return stages[1:]
+	case len(s.usable) <= proofBatch: // a pass is but a step
+		return 0
+	case len(s.usable) > mostGlanced || slices.ContainsFunc(s.usable, warped):
+		return 2
 	}
-	return stages
+	return 1
 }
 
-// mostGlanced is the most boards of a job that are glanced at.
+// mostGlanced is the most boards of a job of which a pass takes no longer than first plans
+// may wait for.
 const mostGlanced = 100
 
 // newProof begins a proof at the prices that the search settled on.
 func (s *search) newProof() *proof {
-	q := &proof{s: s, made: s.master.m.demand, stages: s.proofStages()}
-	q.attempts = []*attempt{s.newAttempt(s.master)}
-	q.follow()
+	q := &proof{s: s}
+	q.begin(s.goal())
 	return q
 }
 
-// follow begins anew, at prices that fit, when the best plan makes other pieces
-// than those that the proof is about.
-func (q *proof) follow() {
-	made := q.s.goal()
-	if slices.Equal(made, q.made) {
-		return
+// begin begins anew for plans that make other pieces. What the attempts at other prices
+// prove stays true.
+func (q *proof) begin(made []int) {
+	q.made, q.work, q.ended, q.samples = made, firstLook, false, q.s.samples()
+	from := q.s.master
+	if q.dual != nil {
+		from = q.dual
 	}
-	q.made, q.stage = made, 0
-	q.attempts = append(q.attempts, q.s.newAttempt(q.s.master.again(made, nil)))
+	if q.dual = from; from.m.keepsAll() || !slices.Equal(from.m.demand, made) {
+		q.dual = from.copied(made)
+	}
+	q.attempts = append(q.attempts, q.s.newAttempt(q.dual))
 }
 
-// proofBatch is how many boards are looked at in one go; proofPricings how many are
-// priced in one go before, to improve the prices, in no fewer rounds than leastRounds.
-const (
-	proofBatch    = 16
-	proofPricings = 160
-	leastRounds   = 4
-)
+// proofBatch is how many boards are looked at in one go.
+const proofBatch = 16
 
-// step looks at a few boards, or where the prices are not settled yet improves
-// them; it reports whether a stage was finished.
+// step looks at a few boards, at the prices at hand or at those that fit what the pass
+// before showed; it reports whether a pass over all boards was finished.
 func (q *proof) step() bool {
-	q.follow()
-	if turn := q.pace.turn(q.s); q.stage == len(q.stages) || q.proven() && !turn {
+	if made := q.s.goal(); !slices.Equal(made, q.made) {
+		q.begin(made)
+	}
+	if turn := q.pace.turn(q.s); q.ended || q.proven() && !turn {
 		return false
 	}
 	defer q.pace.end(q.s)
-	stage := q.stages[q.stage]
 	a := q.attempts[len(q.attempts)-1]
-	if d := a.dual; stage.work > glance && !stage.some && !a.some && a.next == 0 && !d.ended && d.count < d.most() && !d.tired(fullEffort) {
-		d.run(d.count+max(leastRounds, proofPricings/max(1, len(a.boards))), fullEffort)
-		q.replace(q.s.newAttempt(d))
+	switch {
+	case q.samples > 0 && len(a.boards) > 0:
+		q.samples--
+		q.lookAtSome(a)
+		q.attempts[len(q.attempts)-1] = q.reprice(a)
 		return false
-	}
-	if stage.some {
-		q.lookAtSome(a, stage.work)
-		return false
-	}
-	if stage.anew && (a.done || a.some) && a.next == 0 && a.dual.worth != nil {
-		a = q.s.newAttempt(a.dual.again(a.dual.m.demand, a.factors()))
-		q.replace(a)
+	case a.done && a.next == 0:
+		if a = q.next(a); a == nil {
+			q.ended = true
+			return false
+		}
 	}
 	var batch []int
 	for len(batch) < proofBatch && a.next < len(a.boards) {
@@ -119,38 +112,68 @@ func (q *proof) step() bool {
 		}
 		a.next++
 	}
-	a.look(batch, stage.work)
+	a.look(batch, q.work)
 	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
 	}
 	a.next, a.done = 0, true
-	q.stage++
 	return true
+}
+
+// lookAtSome looks at boards here and there.
+func (q *proof) lookAtSome(a *attempt) {
+	var batch []int
+	n := max(1, min(proofBatch, len(a.boards)/4))
+	for k := range n {
+		batch = append(batch, (2*k+q.samples%2)*len(a.boards)/(2*n))
+	}
+	a.look(slices.Compact(batch), q.work)
+}
+
+// next is the attempt that the next pass is for: one at other prices, or the best once
+// more with sharper looks where that promises more; nil where neither does.
+func (q *proof) next(last *attempt) *attempt {
+	best, bound := q.best()
+	a := q.reprice(last)
+	prices, looks := a.dual.value-float64(column.FromMoney(bound)), best.loose()
+	switch little := closeDual * float64(column.FromMoney(bound)); {
+	case looks > max(prices, little) && q.work < mostLook:
+		q.work *= 4
+		// The best is the last one now, for it is looked at again.
+		q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return a == best }), best)
+		best.dual = q.dual
+		return best
+	case prices > little:
+		q.attempts = append(q.attempts, a)
+		return a
+	}
+	return nil
+}
+
+// reprice is an attempt at prices that fit what an attempt showed.
+func (q *proof) reprice(last *attempt) *attempt {
+	best, _ := q.best()
+	a := last.reprice(q.dual, best)
+	q.dual = a.dual
+	return a
+}
+
+// best is the attempt that proves the most, nil before there is one.
+func (q *proof) best() (best *attempt, bound layout.Money) {
+	for _, a := range q.attempts {
+		if !a.done {
+			continue
+		}
+		if b, _ := a.bound(q.made); best == nil || b > bound {
+			best, bound = a, b
+		}
+	}
+	return best, bound
 }
 
 // proven reports whether there is a bound; until then the proof need not take turns.
 func (q *proof) proven() bool {
 	return slices.ContainsFunc(q.attempts, func(a *attempt) bool { return a.done })
-}
-
-// lookAtSome looks at boards here and there.
-func (q *proof) lookAtSome(a *attempt, work int) {
-	var batch []int
-	for k := range proofBatch {
-		batch = append(batch, k*len(a.boards)/proofBatch)
-	}
-	a.look(slices.Compact(batch), work)
-	a.some = true
-	q.stage++
-}
-
-// replace puts an attempt in the place of the last one, unless that has proven
-// something.
-func (q *proof) replace(a *attempt) {
-	if last := len(q.attempts) - 1; !q.attempts[last].done {
-		q.attempts = q.attempts[:last]
-	}
-	q.attempts = append(q.attempts, a)
 }
 
 // bound is the most that is proven for plans that make so many pieces, and the

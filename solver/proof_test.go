@@ -42,15 +42,17 @@ func proveVaried(t *testing.T, seed int64) {
 	}
 }
 
-// proveRoughly looks at all boards once, at prices drawn by chance about those that
-// the search begins with, for any prices prove something.
+// proveRoughly makes a few passes over all boards, the first at prices drawn by chance
+// about those that the search begins with, for any prices prove something.
 func (s *search) proveRoughly(work int) {
 	s.master = s.newDual(s.newMaster(s.usable, made(s.p, s.best), false))
 	s.master.ended = true
 	s.master.center = shaken(s.start, s.rng)
 	s.proof = s.newProof()
-	s.proof.stages = []proofStage{{work: work}}
-	s.proof.step()
+	s.proof.work, s.proof.samples = work, 0
+	for range 3 {
+		s.proof.step()
+	}
 }
 
 // TestBoundsAreProvenAgain has the bounds of a hundred random jobs proven from the

@@ -1,8 +1,10 @@
 package solver
 
 import (
+	"math/rand"
 	"slices"
 
+	"sawbill/layout"
 	"sawbill/solver/internal/column"
 )
 
@@ -61,7 +63,7 @@ func (w *worker) price(r *restricted, t *task, a *answer, parts, boards []float6
 		if w.stop() {
 			return 0
 		}
-		c := w.bench.Within(t.pricer.board(b).WithCuts(t.rng), price, t.wanted, 1)
+		c := w.bench.Within(elsewhere(t.pricer.board(b), t.sketches[k], t.rng), price, t.wanted, 1)
 		if c.Root == nil || boards != nil && netValue(w.p, b, &c)-valueOf(c.Counts, parts) >= boards[k]-minGain {
 			continue
 		}
@@ -104,4 +106,12 @@ func beyond(counts, limits []int) bool {
 		}
 	}
 	return false
+}
+
+// elsewhere is a board with blanks that start elsewhere: by chance, or as in a sketch.
+func elsewhere(board *column.Board, sketches []*layout.Node, rng *rand.Rand) *column.Board {
+	if len(sketches) > 0 && rng.Intn(2) == 0 {
+		return board.Along(sketches[rng.Intn(len(sketches))])
+	}
+	return board.WithCuts(rng)
 }

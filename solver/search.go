@@ -40,6 +40,7 @@ type search struct {
 	// unmatched is the same job without regard to match words, of which alone something
 	// can be proven; nil where there are none.
 	unmatched *search
+	fresh     bool    // cuts were found that no dive has seen
 	copies    *copies // nil where there are no glue-ups
 }
 

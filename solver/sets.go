@@ -37,6 +37,8 @@ type boardSet struct {
 	boards  []int
 	least   layout.Money
 	attempt *attempt
+	best    *attempt // of those before that at hand the one that proves the most
+	proven  layout.Money
 	looks   int
 }
 
@@ -151,7 +153,7 @@ func (s *search) leastNet(boards []int) layout.Money {
 
 // setLooks are the steps with which the boards of a set are looked at, time by
 // time, after the first at prices that fit what was seen.
-var setLooks = [...]int{16e6, 64e6, 256e6}
+var setLooks = [...]int{16e6, 64e6, 64e6, 64e6, 64e6, 64e6, 256e6, 256e6}
 
 // setSteps is how many sets are looked at after a round.
 const setSteps = 1
@@ -240,8 +242,8 @@ func (q *sets) look(g *setGroup, set *boardSet) {
 		d := s.newDual(s.newMaster(set.boards, g.made, true))
 		d.run(d.most(), fullEffort)
 		set.attempt = s.newAttempt(d)
-	case set.attempt.dual.worth != nil:
-		set.attempt = s.newAttempt(set.attempt.dual.again(g.made, set.attempt.factors()))
+	default:
+		set.attempt = set.attempt.reprice(set.attempt.dual, set.best)
 	}
 	a := set.attempt
 	all := make([]int, len(a.boards))
@@ -253,8 +255,10 @@ func (q *sets) look(g *setGroup, set *boardSet) {
 		return
 	}
 	a.done = true
-	if bound, _ := a.bound(g.made); bound > set.least {
-		set.least = bound
+	bound, _ := a.bound(g.made)
+	set.least = max(set.least, bound)
+	if set.best == nil || bound > set.proven {
+		set.best, set.proven = a, bound
 	}
 }
 

@@ -111,7 +111,9 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 	}
 	s.settle(s.best)
 	better := s.improve(s.second())
-	better = s.plunge(0) || better
+	if s.o.Unproven || len(s.usable) <= mostGlanced { // else better prices come first
+		better = s.plunge(0) || better
+	}
 	if s.exactly(0, better) {
 		if err := a.take(0); err != nil {
 			return Stopped, err
@@ -138,8 +140,8 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 // workRound makes one round of the search and one step of the proof.
 func (s *search) workRound(n int, a *outcome) error {
 	better := s.round(n)
-	if n%s.diveEvery() == 0 {
-		better = s.plunge(n) || better
+	if n%s.diveEvery() == 0 || s.fresh {
+		better, s.fresh = s.plunge(n) || better, false
 	}
 	if s.exactly(n, better) {
 		if err := a.take(n); err != nil {
@@ -147,6 +149,7 @@ func (s *search) workRound(n int, a *outcome) error {
 		}
 	}
 	ahead := s.stepProof()
+	s.fresh = s.fresh || ahead
 	if ahead || a.provenMore() {
 		a.prove(n)
 	}

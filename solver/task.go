@@ -18,11 +18,12 @@ type task struct {
 	before []*column.Cut
 	known  [][]*column.Cut // cuts that are remembered of the boards
 	// short is what is missing in the plan that the task is taken from.
-	short   []int
-	penalty []float64 // by row, what a missing piece is taken to cost, as a value
-	pricing int       // rounds of pricing at most; 0: out of the known cuts alone
-	pricer  *pricer
-	rng     *rand.Rand
+	short    []int
+	penalty  []float64 // by row, what a missing piece is taken to cost, as a value
+	pricing  int       // rounds of pricing at most; 0: out of the known cuts alone
+	pricer   *pricer
+	sketches [][]*layout.Node
+	rng      *rand.Rand
 }
 
 // answer is what came of a task.
@@ -61,6 +62,7 @@ func (t *task) add(s *search, board int) {
 	t.boards = append(t.boards, board)
 	t.before = append(t.before, now.cuts[board])
 	t.known = append(t.known, s.pool.known(board))
+	t.sketches = append(t.sketches, s.pool.sketches[s.quick.twin[board]])
 	if c := now.cuts[board]; c != nil {
 		for i, n := range c.Counts {
 			t.wanted[i] += n
