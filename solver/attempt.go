@@ -20,7 +20,6 @@ type attempt struct {
 	sharp  []bool // the same: no more work makes it less
 	done   bool   // every board was looked at
 	next   int    // the board that is looked at next
-	added  int    // cuts that it gave to the master
 }
 
 func (s *search) newAttempt(d *dual) *attempt {
