@@ -15,11 +15,11 @@ type attempt struct {
 	prices []layout.Money
 	boards []int           // one of each that are alike
 	most   []ceiling.Value // by index into boards
-	told   []bool
-	beyond []float64
-	sharp  []bool // the same: no more work makes it less
-	done   bool   // every board was looked at
-	next   int    // the board that is looked at next
+	told   []bool          // the same: the programme knows the cutting that it is bounded with
+	beyond []float64       // the same: how many times the best cut that the programme knew
+	sharp  []bool          // the same: no more work makes it less
+	done   bool            // every board was looked at
+	next   int             // the board that is looked at next
 }
 
 func (s *search) newAttempt(d *dual) *attempt {

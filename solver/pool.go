@@ -71,6 +71,7 @@ func (q *pool) add(board int, c *column.Cut) {
 // mostSketches is how many sketches of a board are kept.
 const mostSketches = 6
 
+// sketch remembers a sketch.
 func (q *pool) sketch(board int, s *layout.Node) {
 	list := append(q.sketches[board], s)
 	q.sketches[board] = list[max(0, len(list)-mostSketches):]

@@ -22,7 +22,7 @@ type task struct {
 	penalty  []float64 // by row, what a missing piece is taken to cost, as a value
 	pricing  int       // rounds of pricing at most; 0: out of the known cuts alone
 	pricer   *pricer
-	sketches [][]*layout.Node
+	sketches [][]*layout.Node // by board
 	rng      *rand.Rand
 }
 
