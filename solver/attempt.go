@@ -114,8 +114,13 @@ func (w *worker) copied(board *column.Board, price []column.Value) *copied {
 // cut is wanted.
 func (a *attempt) offer(k int, f *copied, price []column.Value) {
 	b := a.boards[k]
-	a.beyond[k] = float64(a.most[k]) / max(1, a.dual.m.mostKnown(b, price), float64(f.cut.Gain()))
-	if a.told[k] = f.counts != nil && a.sharp[k]; a.told[k] {
+	keeps := a.dual.m.alike(a.dual.m.of[b])
+	known := max(a.dual.m.mostKnown(b, price), float64(f.cut.Gain()))
+	if !keeps && a.dual.worth != nil { // the programme cannot take it in
+		known = a.dual.worth[b] / a.dual.factor(b)
+	}
+	a.beyond[k] = float64(a.most[k]) / max(1, known)
+	if a.told[k] = keeps && f.counts != nil && a.sharp[k]; a.told[k] {
 		worth := column.Value(a.most[k])
 		for i, n := range f.counts {
 			worth -= column.Value(n) * price[i]
@@ -147,7 +152,9 @@ func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	if !ok {
 		return next
 	}
-	d.value = own.value
+	if d.value = own.value; !d.m.keepsAll() { // its own prices jump about
+		return next
+	}
 	for i := range next.prices {
 		v := own.parts[i]
 		if best != nil {
