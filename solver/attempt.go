@@ -138,6 +138,10 @@ func (a *attempt) offer(k int, f *copied, price []column.Value) {
 // so far.
 const centerPull = 0.3
 
+// sameValue is by how much of it the value of the programme falls at least when a pass
+// taught it anything.
+const sameValue = 1e-6
+
 // reprice is an attempt at prices that fit what the attempt showed: between those of the
 // programme, where every board counts for as much more as it is not known how it could be
 // worth, and those of the best attempt, if there is one.
@@ -152,13 +156,17 @@ func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	if !ok {
 		return next
 	}
+	pull := centerPull
+	if best == nil || d.value > 0 && own.value > d.value*(1-sameValue) {
+		pull = 0 // between the same prices nothing new would be found
+	}
 	if d.value = own.value; !d.m.keepsAll() { // its own prices jump about
 		return next
 	}
 	for i := range next.prices {
 		v := own.parts[i]
-		if best != nil {
-			v += centerPull * (float64(column.FromMoney(best.prices[i])) - v)
+		if pull > 0 {
+			v += pull * (float64(column.FromMoney(best.prices[i])) - v)
 		}
 		next.prices[i] = layout.Money(v / float64(column.Cash))
 	}

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"sawbill/layout"
+	"sawbill/solver/internal/column"
 )
 
 // sets proves more of jobs of few boards: a plan cuts some set of boards, so the
@@ -151,9 +152,23 @@ func (s *search) leastNet(boards []int) layout.Money {
 	return sum
 }
 
-// setLooks are the steps with which the boards of a set are looked at, time by
-// time, after the first at prices that fit what was seen.
-var setLooks = [...]int{16e6, 64e6, 64e6, 64e6, 64e6, 64e6, 256e6, 256e6}
+// A set is looked at so many times at most, after the first at prices that fit what was
+// seen. The last looks are the sharpest, and come at once when the prices are settled.
+const (
+	mostSetLooks = 24
+	lastSetLooks = 4
+)
+
+// setWork is the steps with which the boards of a set are looked at, time by time.
+func setWork(look int) int {
+	switch {
+	case look == 0:
+		return firstLook / 4
+	case look < mostSetLooks-lastSetLooks:
+		return firstLook
+	}
+	return 4 * firstLook
+}
 
 // setSteps is how many sets are looked at after a round.
 const setSteps = 1
@@ -173,7 +188,7 @@ func (q *sets) step() bool {
 	var most layout.Money
 	var at *setGroup
 	for _, g := range q.groups {
-		if g.all == nil || g.weakest().looks == len(setLooks) {
+		if g.all == nil || g.weakest().looks == mostSetLooks {
 			continue
 		}
 		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most {
@@ -235,8 +250,6 @@ func (q *sets) borrow() {
 
 func (q *sets) look(g *setGroup, set *boardSet) {
 	s := q.s
-	work := setLooks[set.looks]
-	set.looks++
 	switch {
 	case set.attempt == nil:
 		d := s.newDual(s.newMaster(set.boards, g.made, true))
@@ -244,7 +257,13 @@ func (q *sets) look(g *setGroup, set *boardSet) {
 		set.attempt = s.newAttempt(d)
 	default:
 		set.attempt = set.attempt.reprice(set.attempt.dual, set.best)
+		value := set.attempt.dual.value
+		if value-float64(column.FromMoney(set.proven)) < closeDual*value {
+			set.looks = max(set.looks, mostSetLooks-lastSetLooks)
+		}
 	}
+	work := setWork(set.looks)
+	set.looks++
 	a := set.attempt
 	all := make([]int, len(a.boards))
 	for k := range all {
