@@ -88,9 +88,7 @@ type thick struct {
 	thickness layout.Length
 	lean      int
 	classes   []int
-	// same says, by position, that every class meets the same defects there as
-	// one position before.
-	same []bool
+	anew      set // positions at which some class meets other defects than a position earlier
 }
 
 // strip is a height that a strip of one thickness may have.

@@ -11,6 +11,7 @@ import (
 type cellValues struct {
 	zones [][]Value
 	span  int // values in a row of a slanted profile; 1 elsewhere
+	lines []line
 }
 
 const unknown = none - 1
@@ -60,6 +61,7 @@ func (b *Bench) setCells(id int) {
 			}
 		}
 	}
+	b.setLines(id)
 }
 
 // cellAt is what a cell of the i-th class of profile id is worth at position x;

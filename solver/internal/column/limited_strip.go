@@ -65,7 +65,7 @@ type cellSource struct {
 
 // anyTime reports whether cells at position i could gain from having waited.
 func (st *stripSteps) anyTime(i int) bool {
-	return st.later || i <= st.partsFrom || i >= len(st.t.same) || !st.t.same[i]
+	return st.later || i <= st.partsFrom || i > st.s.w.x.n || st.t.anew.has(i)
 }
 
 // along is where x lies in the strip.

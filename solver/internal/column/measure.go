@@ -65,6 +65,9 @@ func (m *measure) fill(defects []layout.Defect) {
 // corner is the worth of everything between the butt and x, the reference edge
 // and y.
 func (m *measure) corner(x, y layout.Length) Value {
+	if x == 0 || y == 0 {
+		return 0
+	}
 	i, j := m.cell(m.xs, x), m.cell(m.ys, y)
 	tx := float64(x-m.xs[i]) / float64(m.xs[i+1]-m.xs[i])
 	ty := float64(y-m.ys[j]) / float64(m.ys[j+1]-m.ys[j])
@@ -73,10 +76,14 @@ func (m *measure) corner(x, y layout.Length) Value {
 	return Value((low+tx*(high-low))*m.rate + 0.5)
 }
 
-// cell is the index of the interval of edges that holds x.
+// cell is the index of the interval of edges that holds x. There are so few that looking
+// at one after the other is quickest.
 func (m *measure) cell(edges []layout.Length, x layout.Length) int {
-	i, _ := slices.BinarySearch(edges, x)
-	return min(max(i-1, 0), len(edges)-2)
+	i := 0
+	for i+2 < len(edges) && edges[i+1] < x {
+		i++
+	}
+	return i
 }
 
 // worth is the worth of a rectangle.

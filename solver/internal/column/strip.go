@@ -7,14 +7,26 @@ import (
 )
 
 // stripWork is the scratch of one strip. V[i] is the most that the strip gives
-// before position i when the next piece may start there.
+// before position i when the next piece may start there. It is known where the strip is
+// visited; in between it is what it was there.
 type stripWork struct {
 	v    []Value
 	from []int64 // prev<<16 | index of the class in its thickness, or a mark
 	// rise lists the positions at which V rises: an offcut at the end of the
 	// strip starts at one of them.
-	rise  []int
-	lines []line
+	rise    []int
+	visit   set // positions at which V may rise or a piece may well start
+	reached set // positions that a piece leads to
+}
+
+// until is the most that the strip gives before position i, and where that was reached.
+func (s *stripWork) until(i int) (Value, int) {
+	k, exact := slices.BinarySearch(s.rise, i)
+	if !exact {
+		k--
+	}
+	at := s.rise[k]
+	return s.v[at], at
 }
 
 const (
@@ -49,35 +61,40 @@ func (b *Bench) stripFrom(id int, be blankEnds, row []Value) {
 // stripRun fills V by
 //
 //	V[i] = max(V[i-1], V[i - advance of a class] + its cell, V[i'] + offcut between).
+//
+// Starting a piece at i is of use where V rises or where other defects are met than
+// a position earlier.
 func (b *Bench) stripRun(id, a, first, n int) {
 	w, p := b.w, b.profile(id)
-	t := &w.thicks[w.strips[p.strip].thick]
-	b.strip.v = size(b.strip.v, max(n, first)+1, none)
-	b.strip.from = room(b.strip.from, max(n, first)+1)
-	b.strip.rise = b.strip.rise[:0]
 	b.Steps += n - first
-	v, from := b.strip.v, b.strip.from
 	partsFrom := w.x.up(w.x.at(a) + max(w.end, w.shop.Snipe))
 	var inner *stripKeep
 	if w.cfg.InnerOffcuts {
 		inner = b.newStripKeep(id, a)
 	}
-	later := p.slanted && w.wood.TipWidth > w.wood.Width
-	lines := b.linesOf(id)
-	v[first] = 0
-	for i := first; i <= n; i++ {
-		if i > first && v[i-1] >= v[i] {
-			v[i], from[i] = v[i-1], int64(i-1)<<16|carriedClass
+	everywhere := inner != nil || p.slanted && w.wood.TipWidth > w.wood.Width
+	b.setVisits(&w.thicks[w.strips[p.strip].thick], partsFrom, max(n, first), everywhere)
+	s := &b.strip
+	s.v, s.from, s.rise = room(s.v, max(n, first)+1), room(s.from, max(n, first)+1), s.rise[:0]
+	v, from, reached := s.v, s.from, s.reached
+	lines := b.cells[id].lines
+	most, mostAt := none, first
+	for i := first; i >= 0 && i <= n; i = s.visit.next(i + 1) {
+		switch {
+		case i == first:
+			v[i] = 0
+		case !reached.has(i) || v[i] <= most:
+			v[i], from[i] = most, int64(mostAt)<<16|carriedClass
 		}
 		if inner != nil {
 			inner.extend(i, first)
 		}
-		rises := i == first || v[i] > v[i-1]
-		if rises {
-			b.strip.rise = append(b.strip.rise, i)
+		if v[i] > most {
+			most, mostAt = v[i], i
+			s.rise = append(s.rise, i)
 		}
-		if i > w.x.n || i < partsFrom || !rises && !later && i > partsFrom && t.same[i] {
-			continue // starting later gains nothing
+		if i > w.x.n || i < partsFrom {
+			continue
 		}
 		for k := range lines {
 			l := &lines[k]
@@ -91,10 +108,29 @@ func (b *Bench) stripRun(id, a, first, n int) {
 			} else {
 				cell = b.cellAt(id, l.index, l.class, i)
 			}
-			if s := v[i] + cell; s > v[j] && s > v[i] {
-				v[j], from[j] = s, int64(i)<<16|int64(l.index)
+			if sum := v[i] + cell; sum > v[i] && (!reached.has(j) || sum > v[j]) {
+				v[j], from[j] = sum, int64(i)<<16|int64(l.index)
+				reached.add(j)
+				s.visit.add(j)
 			}
 		}
+	}
+}
+
+// setVisits makes a strip ready whose parts start at position from, and n is the last
+// one; every position is visited, or those where a strip of a thickness meets other defects
+// than a position earlier.
+func (b *Bench) setVisits(t *thick, from, n int, everywhere bool) {
+	s := &b.strip
+	s.reached = size(s.reached, n/64+1, 0)
+	if everywhere {
+		s.visit = size(s.visit, n/64+1, ^uint64(0))
+		return
+	}
+	s.visit = size(s.visit, n/64+1, 0)
+	copy(s.visit, t.anew)
+	if from <= n {
+		s.visit.add(from)
 	}
 }
 
@@ -108,15 +144,15 @@ type line struct {
 	worth   []Value // by zone; nil where it depends on the place as well
 }
 
-// linesOf lists the classes that are of use in a profile.
-func (b *Bench) linesOf(id int) []line {
-	w, p := b.w, b.profile(id)
-	b.strip.lines = b.strip.lines[:0]
+// setLines lists the classes that are of use in a profile whose cells are worked out.
+func (b *Bench) setLines(id int) {
+	w, p, cv := b.w, b.profile(id), &b.cells[id]
+	cv.lines = cv.lines[:0]
 	for k, ci := range w.thicks[w.strips[p.strip].thick].classes {
 		c := &w.classes[ci]
 		l := line{index: k, class: c, advance: c.advance, hi: w.x.n, zoneAt: c.zoneAt}
-		if b.cells[id].span == 1 {
-			l.worth = b.cells[id].zones[k]
+		if cv.span == 1 {
+			l.worth = cv.zones[k]
 			if len(l.worth) == 0 || slices.Max(l.worth) <= 0 {
 				continue
 			}
@@ -124,9 +160,8 @@ func (b *Bench) linesOf(id int) []line {
 				l.lo, l.hi = w.underFar(c, w.y.at(p.at)+w.strips[p.strip].height+p.lean+p.far)
 			}
 		}
-		b.strip.lines = append(b.strip.lines, l)
+		cv.lines = append(cv.lines, l)
 	}
-	return b.strip.lines
 }
 
 // underFar are the positions between which the wood of cells of a class reaches as
@@ -150,7 +185,7 @@ func (b *Bench) stripEnd(keep *stripKeep, first, e int) (best Value, last int) {
 	if i < first {
 		return none, first
 	}
-	best, last = b.strip.v[i], i
+	best, last = b.strip.until(i)
 	if keep != nil {
 		end := min(w.x.at(e)-w.end, keep.hi)
 		keep.reach(end, i)

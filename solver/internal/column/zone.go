@@ -33,18 +33,22 @@ func (w *Board) setZones() {
 		}
 	}
 	for t := range w.thicks {
-		w.thicks[t].same = w.sameZones(&w.thicks[t])
+		w.thicks[t].anew = w.zonesBegin(&w.thicks[t])
 	}
 }
 
-func (w *Board) sameZones(t *thick) []bool {
-	same := make([]bool, w.x.n+1)
-	for i := range same {
-		same[i] = i > 0 && !slices.ContainsFunc(t.classes, func(c int) bool {
+// zonesBegin are the positions at which some class of a thickness meets other defects than
+// a position earlier.
+func (w *Board) zonesBegin(t *thick) set {
+	begin := newSet(w.x.n + 1)
+	for i := range w.x.n + 1 {
+		if i == 0 || slices.ContainsFunc(t.classes, func(c int) bool {
 			return w.classes[c].zoneAt[i] != w.classes[c].zoneAt[i-1]
-		})
+		}) {
+			begin.add(i)
+		}
 	}
-	return same
+	return begin
 }
 
 // zoneKey tells zones apart. Where offcuts may come off in the last rip, what
