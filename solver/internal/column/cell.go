@@ -10,8 +10,8 @@ import (
 // for.
 type cellValues struct {
 	zones [][]Value
-	span  int // values in a row of a slanted profile; 1 elsewhere
-	lines []line
+	span  int    // values in a row of a slanted profile; 1 elsewhere
+	lines []line // the classes that are of use
 }
 
 const unknown = none - 1
