@@ -244,14 +244,16 @@ func (b *Bench) newBlankOffcuts(a, e, shift layout.Length) []blankOffcuts {
 		return nil
 	}
 	jointed := w.shop.RoughRipKerf + w.shop.EdgeJoint
-	b.addRuns(layout.Span{Lo: a, Hi: e + w.over}, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
-	b.addRuns(layout.Span{Lo: a + w.end, Hi: e - w.end + w.over}, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
+	b.addRuns(a, e, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
+	b.addRuns(a+w.end, e-w.end, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
 	return b.runs
 }
 
-// addRuns adds the offcuts of a kind that lie within a span.
-func (b *Bench) addRuns(within layout.Span, o blankOffcuts) {
-	w, long := b.w, within.Len()
+// addRuns adds the offcuts of a kind that lie between two places.
+func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
+	w := b.w
+	within := layout.Span{Lo: max(0, lo-w.soon), Hi: min(hi+w.late, w.wood.Length)}
+	long := within.Len()
 	if long < w.shop.MinOffcutLength {
 		return
 	}

@@ -19,7 +19,9 @@ type Board struct {
 	wood *layout.Board
 	bill []layout.Part
 	x, y grid
-	over layout.Length // how much longer an offcut may be than one on an exact grid
+	// How much sooner an offcut may start, and how much later it may end, than one on an
+	// exact grid.
+	soon, late layout.Length
 
 	from, to    layout.Length // a trued blank lies within
 	least, most layout.Length // length of a trued blank; most 0: any
@@ -168,11 +170,16 @@ func (w *Board) setGrids(ways []way) {
 	}
 	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, w.mostExact(), leastAlong, along, anchorsAlong)
 	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, w.mostAcross(ways), mostAcross, leastAcross, across, anchorsAcross)
-	if w.slants() {
-		w.x.slack, w.y.slack = w.x.unit, w.y.unit
-		if w.x.exact {
-			w.over = w.x.unit
-		}
+	if !w.slants() {
+		return
+	}
+	w.y.slack = w.y.unit
+	switch {
+	case !w.x.exact:
+	case w.wood.TipWidth < w.wood.Width: // places are rounded towards where the board is wide
+		w.late, w.x.slack = w.x.unit, w.x.unit
+	default:
+		w.soon = w.x.unit
 	}
 }
 
@@ -196,6 +203,9 @@ func (w *Board) anchors(ways []way) (along, across []layout.Length) {
 	}
 	return along, across
 }
+
+// over is how much longer an offcut may be than one on an exact grid.
+func (w *Board) over() layout.Length { return w.soon + w.late }
 
 // slants reports whether the board tapers.
 func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }

@@ -152,7 +152,7 @@ func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
 	for k := range r.offcuts {
 		m := &r.offcuts[k]
 		b.kinds = append(b.kinds, stripOffcuts{
-			before: b.measure(2*k, m, first, 0, 0), after: b.measure(2*k+1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
+			before: b.measure(2*k, m, first, -w.soon, 0), after: b.measure(2*k+1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
 			first: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
 			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
 		})
@@ -239,7 +239,7 @@ func (b *Bench) in(c *chain, r *row, e layout.Length) Value {
 	best := c.worth.upTo(w.x.down(e - w.inset + w.shop.CrosscutKerf))
 	for k := range r.offcuts {
 		m := &r.offcuts[k]
-		end := min(e-w.end+w.over, m.along.Hi)
+		end := min(e-w.end+w.late, m.along.Hi)
 		if s := c.rest[k].upTo(w.x.down(end - w.shop.MinOffcutLength)); s != none {
 			best = max(best, s+m.after(end))
 		}

@@ -133,7 +133,7 @@ func (c *cuts) offcuts(k int) {
 		return
 	}
 	m := k
-	for m <= len(c.at) && c.end(m)-c.at[k]+w.over < w.shop.MinOffcutLength {
+	for m <= len(c.at) && c.end(m)-c.at[k]+w.over() < w.shop.MinOffcutLength {
 		m++
 	}
 	if m == k { // within the cell: how the cell was reached stays as it is
@@ -151,13 +151,13 @@ func (c *cuts) offcuts(k int) {
 // cell m.
 func (c *cuts) offcut(k, m int) Value {
 	w := c.b.w
-	if m < k || w.rate == 0 || c.end(m)-c.at[k]+w.over < w.shop.MinOffcutLength {
+	if m < k || w.rate == 0 || c.end(m)-c.at[k]+w.over() < w.shop.MinOffcutLength {
 		return 0
 	}
 	if m == k { // perhaps several
-		return w.sound(c.at[k]-w.over, c.end(m))
+		return w.sound(c.at[k]-w.soon, c.end(m)+w.late)
 	}
-	return w.rough(c.at[k]-w.over, c.end(m), w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
+	return w.rough(c.at[k]-w.soon, c.end(m)+w.late, w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
 }
 
 // mark is the last place at or before x where a cell may begin.

@@ -29,9 +29,11 @@
 //     defect on which each cut lies given, places are bounded by differences that are
 //     whole numbers of units, and what offcuts are worth is linear in the places along
 //     and in those across.
-//     Under a slanting edge that holds for offcuts that are a whole number of units
-//     long and wide: any offcut is less than a unit larger than one of these.
-//   - Elsewhere, and under a slanting edge, an offcut is taken one position larger each way. What is ripped off a
+//     Under a slanting edge places are rounded towards the end at which the board is wide,
+//     where all that fitted before fits: an offcut ends less than a unit short of where it
+//     did, at the narrow side, and is taken for a unit longer there.
+//   - Elsewhere an offcut is taken one position larger each way, under a slanting edge only
+//     across. What is ripped off a
 //     blank before it is trued loses nothing to edges and ends, but the strips beside it
 //     have a joint to lose; two such offcuts side by side are worth no more than one.
 //     Worth is rounded up.

@@ -6,8 +6,8 @@ import "sawbill/layout"
 // may be measured from is a multiple of the unit, some best cutting has all places
 // on the grid (Herz 1972): then it is exact, and a position stands for one place,
 // otherwise for all up to the next. Under a slanting edge the best offcut is not on any
-// grid, but it is less than a unit larger than one that is, so parts may be held to the
-// grid where offcuts are taken for that much larger.
+// grid, but towards its narrow end less than a unit longer than one that is, so parts may be
+// held to the grid where offcuts are taken for that much longer there.
 type grid struct {
 	unit  layout.Length
 	n     int // of the end of the board

@@ -29,7 +29,7 @@ func (b *Bench) newPlain(l *lane, h int, worth []Value, s []stacks) plain {
 		}
 		if k := i - gap; p.rate > 0 && k >= 0 {
 			most = max(most, v[k]-p.before(w.x.at(k)))
-			v[i] = max(v[i], most+p.after(w.x.upTo(i)-w.shop.CrosscutKerf))
+			v[i] = max(v[i], most+p.after(w.x.upTo(i)+w.soon-w.shop.CrosscutKerf))
 		}
 		if p.rate > 0 {
 			p.rest[i] = v[i] - p.before(w.x.at(i))
@@ -57,7 +57,7 @@ func (p *plain) in(w *Board, a, e layout.Length) Value {
 		return best
 	}
 	// With an offcut the parts may lie as far out as the offcut may.
-	room := e - a - 2*w.end + w.over
+	room := e - a - 2*w.end + w.over()
 	if w.inset > w.end {
 		best = max(best, p.worth[max(0, w.x.down(room+w.shop.CrosscutKerf))])
 	}

@@ -105,7 +105,7 @@ func (b *Bench) cellsOf(r *row, s blankSpan) []cellAt {
 	}
 	best := b.v[i]
 	for k := range r.offcuts {
-		o, end := &b.kinds[k], min(s.e-w.end+w.over, r.offcuts[k].along.Hi)
+		o, end := &b.kinds[k], min(s.e-w.end+w.late, r.offcuts[k].along.Hi)
 		for n := o.first; n < len(b.v) && w.x.at(n)+w.shop.MinOffcutLength <= end; n++ {
 			if v := b.v[n] - o.before[n] + r.offcuts[k].after(end); v > best {
 				best, i = v, n

@@ -58,7 +58,7 @@ func (w *Board) along(c *class, j int) set {
 func (w *Board) covered(c *class, j int) []layout.Length {
 	covered := make([]layout.Length, len(w.spots))
 	for i, s := range w.spots {
-		first := layout.Span{Lo: w.x.at(j), Hi: w.x.at(j) + c.length}
+		first := layout.Span{Lo: w.x.at(j) - w.soon, Hi: w.x.at(j) - w.soon + c.length}
 		last := layout.Span{Lo: w.x.upTo(j), Hi: w.x.upTo(j) + c.length}
 		covered[i] = min(shared(first, s.Along()), shared(last, s.Along()))
 	}
