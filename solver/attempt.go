@@ -20,6 +20,7 @@ type attempt struct {
 	sharp  []bool          // the same: no more work makes it less
 	done   bool            // every board was looked at
 	next   int             // the board that is looked at next
+	lent   bool            // sets of boards know what it proves
 }
 
 func (s *search) newAttempt(d *dual) *attempt {
@@ -69,13 +70,13 @@ func (a *attempt) look(batch []int, work int) {
 		}
 		b := a.boards[k]
 		most, sharp := w.high.Most(ceiling.New(a.s.p, &a.s.p.Stock[b]), exact, a.enough(k), work, w.stop)
-		w.looks += w.high.Work()
 		if !a.done || most <= a.most[k] {
 			a.most[k], a.sharp[k] = most, sharp
 		}
 		if most > a.enough(k) && !w.stop() {
 			found[i] = w.copied(a.s.quick.board(b), price)
 		}
+		w.looks += w.high.Work()
 	})
 	for i, f := range found {
 		if f != nil {
@@ -146,6 +147,7 @@ const sameValue = 1e-6
 // programme, where every board counts for as much more as it is not known how it could be
 // worth, and those of the best attempt, if there is one.
 func (a *attempt) reprice(d *dual, best *attempt) *attempt {
+	former := d.value
 	if factors, scaled := a.factors(); scaled || d.scale != nil {
 		d = d.rescaled(factors, scaled)
 	}
@@ -157,7 +159,7 @@ func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 		return next
 	}
 	pull := centerPull
-	if best == nil || d.value > 0 && own.value > d.value*(1-sameValue) {
+	if best == nil || former > 0 && own.value > former*(1-sameValue) {
 		pull = 0 // between the same prices nothing new would be found
 	}
 	if d.value = own.value; !d.m.keepsAll() { // its own prices jump about

@@ -37,7 +37,8 @@ const (
 	divePricings      = 80  // before each of the others
 )
 
-// diveEvery is how many rounds lie between dives: few where most boards are alike.
+// diveEvery is how many rounds lie between dives, beside those after each pass of the proof:
+// few where most boards are alike.
 func (s *search) diveEvery() int {
 	if 4*len(s.alike()) <= len(s.usable) {
 		return 3
@@ -141,9 +142,13 @@ func (d *dive) price(parts, boards []float64) int {
 	return added
 }
 
-// placed is a board whose blanks start where they usually do, or as in a sketch.
+// placed is a board whose blanks start where they usually do, or as in a sketch. Where they
+// usually start in very many places, every other time they do.
 func (d *dive) placed(b int) *column.Board {
 	board := d.by.board(b)
+	if d.by == d.s.wide && d.rng.Intn(2) == 0 {
+		return board
+	}
 	if sketches := d.s.pool.sketches[d.s.quick.twin[b]]; len(sketches) > 0 {
 		return board.Along(sketches[d.rng.Intn(len(sketches))])
 	}

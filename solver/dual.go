@@ -138,13 +138,14 @@ func (d *dual) tired(effort int) bool {
 	return d.count >= fewDualRounds && d.steps > effort*len(d.m.boards())
 }
 
-// How many steps are made for a board before the search begins, and in all; warped
-// boards take a hundred times as many for a pricing as simple ones.
+// How many steps are made for a board before the search begins, and where the prices of a
+// few boards alone are sought; warped boards take a hundred times as many for a pricing as
+// simple ones.
 const (
 	fewDualRounds = 6
 	firstEffort   = 15_000_000
 	fullEffort    = 30_000_000
-	noLimit       = 1 << 60
+	noLimit       = 1 << 40 // times the boards of a job that is no overflow
 )
 
 // cost is what a board costs, as a value.
@@ -182,7 +183,7 @@ func (d *dual) rounds() int {
 	return max(12, min(firstDualRounds, 8000/n), firstPricings/n)
 }
 
-// most is how many rounds are made in all.
+// most is how many rounds are made where the prices of a few boards alone are sought.
 func (d *dual) most() int { return max(mostDualRounds, 3*firstPricings/max(1, len(d.m.boards()))) }
 
 const (

@@ -117,6 +117,7 @@ func (s *search) beginProof() {
 	s.unmatched.settleLike(s.master)
 	s.proof = s.unmatched.newProof()
 	s.unmatched.proof, s.sets = s.proof, s.unmatched.newSets()
+	s.pool.sketches = s.unmatched.pool.sketches // blanks may start where those of the proof do
 }
 
 // stepProof takes the proof further; it reports whether it has come to the end of

@@ -38,11 +38,11 @@ func (s *search) steps() int {
 // slowness is how many times as many steps as usual the boards of a job take for a
 // pricing, rounded down; at least 1.
 func (s *search) slowness() int {
-	runs := 1
+	steps, runs := 0, 1
 	for _, w := range s.workers {
-		runs += w.bench.Runs
+		steps, runs = steps+w.bench.Steps, runs+w.bench.Runs
 	}
-	return max(1, s.steps()/runs/usualSteps)
+	return max(1, steps/runs/usualSteps)
 }
 
 // usualSteps is how many steps a pricing of a board that is not warped takes.

@@ -48,15 +48,16 @@ func (s *search) samples() int {
 	switch {
 	case len(s.usable) <= proofBatch: // a pass is but a step
 		return 0
-	case len(s.usable) > mostGlanced || slices.ContainsFunc(s.usable, warped):
+	case len(s.usable) > fewEnough || slices.ContainsFunc(s.usable, warped):
 		return 2
 	}
 	return 1
 }
 
-// mostGlanced is the most boards of a job of which a pass takes no longer than first plans
-// may wait for.
-const mostGlanced = 100
+// fewEnough is the most boards of a job that is dived into before its first pass, of which a
+// pass takes no longer than first plans may wait for, and of which the wide routine plans
+// some of the tasks.
+const fewEnough = 100
 
 // newProof begins a proof at the prices that the search settled on.
 func (s *search) newProof() *proof {
@@ -76,7 +77,7 @@ func (q *proof) begin(made []int) {
 	if q.dual = from; from.m.keepsAll() || !slices.Equal(from.m.demand, made) {
 		q.dual = from.copied(made)
 	}
-	q.attempts = append(q.attempts, q.s.newAttempt(q.dual))
+	q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return !a.done }), q.s.newAttempt(q.dual))
 }
 
 // proofBatch is how many boards are looked at in one go.
@@ -116,8 +117,18 @@ func (q *proof) step() bool {
 	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
 	}
-	a.next, a.done = 0, true
+	a.next, a.done, a.lent = 0, true, false
+	q.drop()
 	return true
+}
+
+// drop forgets the attempts for these plans but the best and the last.
+func (q *proof) drop() {
+	best, _ := q.best()
+	last := q.attempts[len(q.attempts)-1]
+	q.attempts = slices.DeleteFunc(q.attempts, func(a *attempt) bool {
+		return a != best && a != last && slices.Equal(a.dual.m.demand, q.made)
+	})
 }
 
 // lookAtSome looks at boards here and there.
@@ -138,7 +149,7 @@ func (q *proof) next(last *attempt) *attempt {
 	prices, looks := a.dual.value-float64(column.FromMoney(bound)), best.loose()
 	switch little := closeDual * float64(column.FromMoney(bound)); {
 	case looks > max(prices, little) && q.work < mostLook:
-		q.work *= 4
+		q.work = min(4*q.work, mostLook)
 		// The best is the last one now, for it is looked at again.
 		q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return a == best }), best)
 		best.dual = q.dual

@@ -18,7 +18,7 @@ type search struct {
 	o       Options
 	swift   *pricer // for the first plan
 	quick   *pricer
-	beside  *pricer // for some of the tasks, and for the proof
+	beside  *pricer // for some of the tasks
 	keen    *pricer // for some of the later tasks
 	wide    *pricer // for some of the later tasks, and for the later dives
 	workers []*worker

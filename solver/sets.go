@@ -21,8 +21,6 @@ type sets struct {
 	s      *search
 	made   []int
 	groups []*setGroup
-	// borrowed is how many attempts of the whole job were made use of.
-	borrowed int
 }
 
 // setGroup is boards that have parts in common, and every set of them.
@@ -38,7 +36,7 @@ type boardSet struct {
 	boards  []int
 	least   layout.Money
 	attempt *attempt
-	best    *attempt // of those before that at hand the one that proves the most
+	best    *attempt // of its attempts the one that proves the most
 	proven  layout.Money
 	looks   int
 }
@@ -234,11 +232,11 @@ func (s *search) spentOn(boards []int) layout.Money {
 
 // borrow takes what the prices of the whole job prove of every set.
 func (q *sets) borrow() {
-	for _, a := range q.s.proof.attempts[q.borrowed:] {
-		if !a.done {
-			return
+	for _, a := range q.s.proof.attempts {
+		if !a.done || a.lent {
+			continue
 		}
-		q.borrowed++
+		a.lent = true
 		for _, g := range q.groups {
 			g.least = max(g.least, a.boundWithin(g.boards, g.made))
 			for _, set := range g.all {

@@ -82,7 +82,7 @@ func (s *search) taskPricer(n int) *pricer {
 
 // widens reports whether the search is so far that many places are worth trying where
 // blanks may start.
-func (s *search) widens(round int) bool { return round >= wideFrom && len(s.usable) <= mostGlanced }
+func (s *search) widens(round int) bool { return round >= wideFrom && len(s.usable) <= fewEnough }
 
 const (
 	keenEvery  = 4  // how often a task is planned with the keen routine, or the one that finds parts beside defects
