@@ -1,6 +1,7 @@
 package solver
 
 import (
+	"cmp"
 	"slices"
 
 	"sawbill/layout"
@@ -62,7 +63,8 @@ func (a *attempt) look(batch []int, work int) {
 		price[i] = column.FromMoney(m)
 		exact[i] = ceiling.Value(price[i])
 	}
-	found := make([]*copied, len(batch))
+	batch = a.s.longestFirst(a.boards, batch)
+	steps, found := make([]int, len(batch)), make([]*copied, len(batch))
 	a.s.each(len(batch), func(w *worker, i int) {
 		k := batch[i]
 		if w.stop() {
@@ -76,13 +78,36 @@ func (a *attempt) look(batch []int, work int) {
 		if most > a.enough(k) && !w.stop() {
 			found[i] = w.copied(a.s.quick.board(b), price)
 		}
-		w.looks += w.high.Work()
+		steps[i] = w.high.Work()
+		w.looks += steps[i]
 	})
+	for i, n := range steps {
+		a.s.lookSteps[a.boards[batch[i]]] = n
+	}
 	for i, f := range found {
 		if f != nil {
 			a.offer(batch[i], f, price)
 		}
 	}
+}
+
+// longestFirst puts the boards first that took the most steps when they were last looked at,
+// and before that those that taper: then the workers end at about the same time.
+func (s *search) longestFirst(boards, batch []int) []int {
+	steps := func(k int) int {
+		b := boards[k]
+		if n := s.lookSteps[b]; n > 0 {
+			return n
+		}
+		wood := &s.p.Stock[b]
+		if wood.Width != wood.TipWidth {
+			return firstLook
+		}
+		return 1
+	}
+	batch = slices.Clone(batch)
+	slices.SortStableFunc(batch, func(i, j int) int { return cmp.Compare(steps(j), steps(i)) })
+	return batch
 }
 
 // copied is a cutting with which a bound was found: the pieces that the relaxation makes,

@@ -81,7 +81,7 @@ func (q *proof) begin(made []int) {
 }
 
 // proofBatch is how many boards are looked at in one go.
-const proofBatch = 16
+const proofBatch = 32
 
 // step looks at a few boards, at the prices at hand or at those that fit what the pass
 // before showed; it reports whether a pass over all boards was finished.

@@ -26,17 +26,19 @@ type search struct {
 	start   []float64
 	anchor  []float64 // about which the values move
 	rng     *rand.Rand
-	appeal  []float64 // of boards; what they are worth at settled values over their cost
-	usable  []int     // boards that may give something
-	pool    *pool
-	master  *dual
-	proof   *proof
-	small   *small
-	sets    *sets
-	islands []*island
-	gives   [][]bool // by board and row of the bill
-	best    *state
-	filled  *state // the best plan into which it was last tried to lay what is missing
+	// lookSteps is by board the steps of the last look at it.
+	lookSteps []int
+	appeal    []float64 // of boards; what they are worth at settled values over their cost
+	usable    []int     // boards that may give something
+	pool      *pool
+	master    *dual
+	proof     *proof
+	small     *small
+	sets      *sets
+	islands   []*island
+	gives     [][]bool // by board and row of the bill
+	best      *state
+	filled    *state // the best plan into which it was last tried to lay what is missing
 	// unmatched is the same job without regard to match words, of which alone something
 	// can be proven; nil where there are none.
 	unmatched *search
@@ -103,6 +105,7 @@ func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
 		s.keen = quick.with(keen())
 	}
 	s.pool = newPool(s.quick.twin)
+	s.lookSteps = make([]int, len(p.Stock))
 	s.values, s.anchor, s.appeal = slices.Clone(s.start), s.start, make([]float64, len(p.Stock))
 	for i := range s.appeal {
 		s.appeal[i] = 1

@@ -13,7 +13,7 @@ type band struct {
 }
 
 // mostBands is how many stretches a slanting edge is divided into.
-const mostBands = 5
+const mostBands = 3
 
 // bands lists the kinds of offcut of a strip that begins at low and would be tall
 // without the far edge.

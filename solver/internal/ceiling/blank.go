@@ -164,15 +164,15 @@ func (b *Bench) read(s *start, e layout.Length, r int32) Value {
 	v := unknown
 	if c := s.laid[r]; c >= 0 {
 		b.work += 4
-		v = b.in(&b.chains[c], &b.rows[r], e)
+		v = b.in(&b.chains[c], &b.rows[r], e) - b.before(&b.chains[c], s.a)
 	}
 	b.rowAt[r] = v
 	return v
 }
 
-// lookCloser lays the strips of the way that ends in a state more exactly. It
-// gives the first position that may change, one behind the last when all of them
-// were.
+// lookCloser lays the strips of the way that ends in a state more exactly, each until it is
+// found to be worth less or nothing more can be known of it. It gives the first position
+// that may change, one behind the last when none may.
 func (b *Bench) lookCloser(s *start, e layout.Length, last int) int {
 	changed := len(b.up)
 	for j := last; j > 0; {
@@ -181,9 +181,14 @@ func (b *Bench) lookCloser(s *start, e layout.Length, last int) int {
 			break
 		}
 		if f.offer >= 0 {
-			if r := b.closer(s, &b.offers[j][f.offer]); r >= 0 {
+			o := &b.offers[j][f.offer]
+			worth := b.up[j] - b.up[f.prev]
+			for r := b.closer(s, o); r >= 0; r = b.closer(s, o) {
 				b.lay(s, r)
-				changed = min(changed, b.rows[r].first)
+				if b.read(s, e, r) < worth {
+					changed = min(changed, b.rows[r].first)
+					break
+				}
 			}
 		}
 		j = int(f.prev)

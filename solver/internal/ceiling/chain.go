@@ -246,3 +246,15 @@ func (b *Bench) in(c *chain, r *row, e layout.Length) Value {
 	}
 	return best
 }
+
+// before is what the strip is worth up to a later start at least. As much less is it worth
+// from there on, for the one may be followed by the other.
+func (b *Bench) before(c *chain, a layout.Length) Value {
+	if a == c.a {
+		return 0
+	}
+	return max(0, c.worth.upTo(b.w.x.from(a+b.w.end))-rounded)
+}
+
+// rounded is more than the rounding of all offcuts of a strip makes.
+const rounded = 1000

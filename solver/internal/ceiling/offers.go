@@ -55,7 +55,7 @@ func (n *laneWork) addHeight(h int) {
 		keeps := b.plain[plain].rate > 0
 		if w := b.w.offcutsOf(l, height, []int{j}); n.worths(h, j, clear) || keeps && w.hindered() {
 			met := b.w.met(j, height.lo)
-			for _, key := range []mergerKey{{met, -1}, {met, j / mergeNear}} {
+			for _, key := range b.w.mergers(met, j, height) {
 				m := known[key]
 				if m == nil {
 					m = &merger{worth: slices.Clone(b.worth)}
@@ -68,6 +68,17 @@ func (n *laneWork) addHeight(h int) {
 		b.offers[end] = append(b.offers[end], o)
 	}
 	n.merge(height, mergers)
+}
+
+// mergers are what a strip from position j is merged with: all that meet the same marks, but
+// where the far edge cuts in, for it takes something else from each, and of those the
+// strips near by.
+func (w *Board) mergers(met set, j int, h height) []mergerKey {
+	near := mergerKey{met, j / mergeNear}
+	if w.slants() && j+h.lo > w.y.down(min(w.wood.Width, w.wood.TipWidth)) {
+		return []mergerKey{near}
+	}
+	return []mergerKey{{met, -1}, near}
 }
 
 // mergeNear is how many positions are near each other.
