@@ -46,7 +46,7 @@ const (
 func (s *search) samples() int {
 	warped := func(b int) bool { return !s.p.Stock[b].Flat() || s.p.Stock[b].Crook > 0 }
 	switch {
-	case len(s.usable) <= proofBatch: // a pass is but a step
+	case len(s.usable) <= sampledBoards: // a pass is but a step
 		return 0
 	case len(s.usable) > fewEnough || slices.ContainsFunc(s.usable, warped):
 		return 2
@@ -82,6 +82,9 @@ func (q *proof) begin(made []int) {
 
 // proofBatch is how many boards are looked at in one go.
 const proofBatch = 32
+
+// sampledBoards is the most boards that are all looked at instead of a few for all.
+const sampledBoards = 16
 
 // step looks at a few boards, at the prices at hand or at those that fit what the pass
 // before showed; it reports whether a pass over all boards was finished.

@@ -59,7 +59,7 @@ func newCeiling(p *layout.Problem, b *layout.Board, prices map[string]layout.Mon
 		c.rough = c.coarse // parts are too small for it
 	}
 	c.finest = sync.OnceValue(func() *wood {
-		if fine.x.sole && fine.y.sole {
+		if fine.x.sole && fine.y.sole && !fine.uneven {
 			return nil
 		}
 		w, err := newWood(p, b, finestFor(p, b, fine, prices), prices)

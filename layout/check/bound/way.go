@@ -42,6 +42,10 @@ func (w *wood) ways(p *layout.Problem, prices map[string]layout.Money) []way {
 			list = append(list, w.layered(way{part: part, lean: w.leanOf(part), width: part.Thickness + w.shop.WidthAllowance}, part.Width)...)
 		}
 	}
+	for i := range list {
+		l := &list[i].lean
+		l.by, l.kerf = w.stepDown(l.by), w.stepDown(l.kerf)
+	}
 	return list
 }
 
@@ -50,6 +54,24 @@ func (w *wood) leanOf(part *layout.Part) lean {
 		return lean{0, w.shop.RipKerf}
 	}
 	return lean{part.Lean(), w.shop.BevelKerf(part.Bevel)}
+}
+
+// stepDown is a size across, rounded down to the grid where that stands for places
+// themselves: what took more room still has room.
+func (w *wood) stepDown(size layout.Length) layout.Length {
+	if !w.y.sole {
+		return size
+	}
+	return w.y.at(w.y.down(size))
+}
+
+// stepUp is the length of a blank as it may be once its ends are rounded down to the grid:
+// less than a unit longer.
+func (w *wood) stepUp(length layout.Length) layout.Length {
+	if !w.x.sole {
+		return length
+	}
+	return length + w.x.unit
 }
 
 // layered lists a way in one layer, thick by itself, and where the part may be resawn
@@ -108,7 +130,7 @@ func (w *wood) longestOf(v *way) layout.Length {
 	if n == 0 {
 		return -1
 	}
-	return layout.Length(n) * step
+	return w.stepUp(layout.Length(n) * step)
 }
 
 // thickIn is what a blank so long finishes to at most that holds a part lying in a
@@ -137,8 +159,9 @@ func (w *wood) stepped(shift layout.Length) layout.Length {
 }
 
 // shift is how far from y = 0 the wood of a blank of some length begins at least:
-// crook (l/L)^2.
+// crook (l/L)^2, with the ends of the blank and the wood rounded down to the grid.
 func (w *wood) shift(blank layout.Length) layout.Length {
+	blank -= w.stepUp(0)
 	along := min(1, max(0, float64(blank)/float64(w.board.Length)))
-	return max(0, layout.Length(float64(w.board.Crook)*along*along)-layout.Micrometre)
+	return w.stepDown(max(0, layout.Length(float64(w.board.Crook)*along*along)-layout.Micrometre))
 }

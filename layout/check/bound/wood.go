@@ -41,52 +41,57 @@ type wood struct {
 	unsound [][]int64 // by position across, along: area of defects below; nil where none counts
 }
 
-// grids are the axes along and across.
-type grids struct{ x, y axis }
+// grids are the axes along and across; uneven where something is rounded down to that
+// across, so that a finer one is sharper.
+type grids struct {
+	x, y   axis
+	uneven bool
+}
 
 // gridsFor are the fine grids of a board, and the coarsest on which its parts
 // still take as much as they do on these.
 func gridsFor(p *layout.Problem, b *layout.Board, prices map[string]layout.Money) (coarse, fine grids) {
 	s := p.Shop
-	return onGrids(p, b, grids{newAxis(s, b.Length, mostAlong), newAxis(s, b.FullWidth(), mostAcross)}, prices)
+	return onGrids(p, b, grids{x: newAxis(s, b.Length, mostAlong), y: newAxis(s, b.FullWidth(), mostAcross)}, prices)
 }
 
 // finestFor are grids in tenths of a millimetre, or in quarters of the fine ones where
 // sizes do not lie on those either, or are too large for so many.
 func finestFor(p *layout.Problem, b *layout.Board, fine grids, prices map[string]layout.Money) grids {
 	const tenth, more = layout.Millimetre / 10, 8
-	on, _ := onGrids(p, b, grids{axis{unit: tenth}, axis{unit: tenth}}, prices)
+	on, _ := onGrids(p, b, grids{x: axis{unit: tenth}, y: axis{unit: tenth}}, prices)
 	if on.x.sole && on.y.sole && b.Length/on.x.unit <= more*mostAlong && b.FullWidth()/on.y.unit <= more*mostAcross {
 		return on
 	}
-	return grids{axis{unit: fine.x.unit / 4}, axis{unit: fine.y.unit / 4}}
+	return grids{x: axis{unit: fine.x.unit / 4}, y: axis{unit: fine.y.unit / 4}}
 }
 
 // onGrids are grids made as coarse as the parts allow, and the same as they are.
 func onGrids(p *layout.Problem, b *layout.Board, fine grids, prices map[string]layout.Money) (coarse, same grids) {
 	s := p.Shop
 	var along, across []layout.Length
-	narrow, square := s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf), true
+	narrow, uneven := s.MinOffcutWidth+min(s.RipKerf, s.RoughRipKerf), b.Crook > 0
 	for _, v := range bareWood(s, b, fine).ways(p, prices) {
 		along = append(along, v.length+s.CrosscutKerf)
-		across = append(across, v.width+v.lean.kerf)
-		narrow = min(narrow, v.width+min(v.lean.kerf, s.RoughRipKerf+s.EdgeJoint))
-		square = square && v.lean.by == 0
+		across = append(across, v.width+s.RipKerf) // a bevel takes more, rounded down to the grid
+		narrow = min(narrow, v.width+min(s.RipKerf, s.RoughRipKerf+s.EdgeJoint))
+		uneven = uneven || v.lean.by > 0
 	}
-	var anchors [2][]layout.Length
-	if square {
-		anchors = anchorsOf(s, b)
+	if uneven { // the finer the grid, the less is rounded
+		narrow = fine.y.unit
 	}
+	anchors := anchorsOf(s, b)
 	coarse.x, fine.x = fine.x.through(anchors[0], along, s.MinOffcutLength+s.CrosscutKerf)
 	coarse.y, fine.y = fine.y.through(anchors[1], across, narrow)
+	coarse.uneven, fine.uneven = uneven, uneven
 	return coarse, fine
 }
 
 // anchorsOf lists what places along and across are measured from, and by, beside
-// the parts; nothing where the far edge slants or the board is warped, for then they
-// are measured by what is no multiple of anything.
+// the parts; nothing where the far edge slants. What bevels and warp take is no multiple
+// of anything, and is rounded down to the grid.
 func anchorsOf(s *layout.Shop, b *layout.Board) [2][]layout.Length {
-	if b.Width != b.TipWidth || b.Crook > 0 || !b.Flat() {
+	if b.Width != b.TipWidth {
 		return [2][]layout.Length{}
 	}
 	along := []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
@@ -107,7 +112,7 @@ const (
 
 // rough is grids for a first look at a board.
 func (g grids) rough(b *layout.Board) grids {
-	return grids{g.x.within(b.Length, roughAlong), g.y.within(b.FullWidth(), roughAcross)}
+	return grids{x: g.x.within(b.Length, roughAlong), y: g.y.within(b.FullWidth(), roughAcross)}
 }
 
 // newWood makes a board ready for prices. It fails where the grid is too coarse

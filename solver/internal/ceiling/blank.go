@@ -40,7 +40,7 @@ func (b *Bench) blank(a, e, short layout.Length, enough Value) (most Value, know
 			b.plainAt[i] = p.in(b.w, a, e)
 		}
 	}
-	shift := b.w.wood.Shift(short)
+	shift := b.w.shift(short)
 	b.first = b.w.y.down(shift + b.w.near)
 	b.rowAt = size(b.rowAt, len(b.rows), unread)
 	b.work += len(b.plain) + len(b.rows)/8

@@ -157,19 +157,26 @@ func (w *Board) setBriefest(ways []way) {
 
 func (w *Board) setGrids(ways []way) {
 	var along, across []layout.Length
-	anchorsAlong, anchorsAcross := w.anchors(ways)
+	anchorsAlong, anchorsAcross := w.anchors()
 	for i := range ways {
 		along = append(along, ways[i].length+w.shop.CrosscutKerf)
-		across = append(across, ways[i].width+ways[i].lean.kerf)
 		// A strip beside a rough rip may take less, but must take some position.
-		across = append(across, ways[i].width+min(ways[i].lean.kerf, w.stripKerf))
+		across = append(across, ways[i].width+w.shop.RipKerf, ways[i].width+w.stripKerf)
 	}
 	leastAlong, leastAcross := w.wood.Length, w.wood.FullWidth()
 	if w.shop.OffcutCredit > 0 { // an offcut takes some position, too
 		leastAlong, leastAcross = w.shop.MinOffcutLength+w.shop.CrosscutKerf, w.shop.MinOffcutWidth+w.restKerf
 	}
+	if w.uneven(ways) {
+		leastAcross = min(leastAcross, marksUneven*w.shop.Units.Mark())
+	}
 	w.x = newGrid(w.wood.Length, w.shop.Units, mostAlong, w.mostExact(), leastAlong, along, anchorsAlong)
 	w.y = newGrid(w.wood.FullWidth(), w.shop.Units, w.mostAcross(ways), mostAcross, leastAcross, across, anchorsAcross)
+	if w.y.exact {
+		for i := range ways {
+			ways[i].lean = lean{w.y.at(w.y.down(ways[i].lean.by)), w.y.at(w.y.down(ways[i].lean.kerf))}
+		}
+	}
 	if !w.slants() {
 		return
 	}
@@ -183,14 +190,14 @@ func (w *Board) setGrids(ways []way) {
 	}
 }
 
-// anchors lists what places are measured from, and by, beside the parts. There are
-// none to list where warp or leaning strips take what is no multiple of anything. A
-// slanting far edge is none: nothing is pushed against it.
-func (w *Board) anchors(ways []way) (along, across []layout.Length) {
+// marksUneven is the most marks of the rule in a unit across where something is rounded.
+const marksUneven = 4
+
+// anchors lists what places are measured from, and by, beside the parts. What warp and
+// leaning strips take is none, for it is rounded down to the grid, nor is a slanting far
+// edge: nothing is pushed against it.
+func (w *Board) anchors() (along, across []layout.Length) {
 	s, b := w.shop, w.wood
-	if w.uneven(ways) {
-		return nil, nil
-	}
 	along = []layout.Length{b.Length, s.EndTrim, s.EndSquare, s.Snipe, s.CrosscutKerf, s.MinBlank, s.MaxBlank, s.MinRipLength, s.MinOffcutLength}
 	across = []layout.Length{s.RipKerf, s.RoughRipKerf, s.EdgeJoint, s.MachineWidth(), s.MinOffcutWidth}
 	if !w.slants() {
@@ -210,15 +217,29 @@ func (w *Board) over() layout.Length { return w.soon + w.late }
 // slants reports whether the board tapers.
 func (w *Board) slants() bool { return w.wood.Width != w.wood.TipWidth }
 
-// uneven reports whether warp or leaning strips take what is no multiple of anything.
+// uneven reports whether a crook or leaning strips take of the width what is no multiple of
+// anything: the finer the grid, the less of that is rounded.
 func (w *Board) uneven(ways []way) bool {
 	leans := func(v way) bool { return v.lean.by > 0 }
-	return w.wood.Crook > 0 || !w.wood.Flat() || slices.ContainsFunc(ways, leans)
+	return w.wood.Crook > 0 || slices.ContainsFunc(ways, leans)
+}
+
+// shift is no more than how far from the reference edge the wood of a blank begins that is
+// no shorter than short. On a grid a blank may be up to a unit longer than it is in truth.
+func (w *Board) shift(short layout.Length) layout.Length {
+	if w.x.exact {
+		short -= w.x.unit
+	}
+	shift := w.wood.Shift(max(0, short))
+	if w.y.exact {
+		shift = w.y.at(w.y.down(shift))
+	}
+	return shift
 }
 
 // setMarks takes the defects for as far across as they reach in the shortest blank.
 func (w *Board) setMarks() {
-	shift := w.wood.Shift(w.briefest)
+	shift := w.shift(w.briefest)
 	for _, d := range w.wood.Defects {
 		c := w.shop.Clearance[d.Kind]
 		if len(w.marks) < mostMarks {

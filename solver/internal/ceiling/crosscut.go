@@ -157,7 +157,7 @@ func (c *cuts) offcut(k, m int) Value {
 	if m == k { // perhaps several
 		return w.sound(c.at[k]-w.soon, c.end(m)+w.late)
 	}
-	return w.rough(c.at[k]-w.soon, c.end(m)+w.late, w.wood.Shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
+	return w.rough(c.at[k]-w.soon, c.end(m)+w.late, w.shift(max(w.shop.MinOffcutLength, c.shortest(k, m))))
 }
 
 // mark is the last place at or before x where a cell may begin.
