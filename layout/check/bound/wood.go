@@ -77,12 +77,13 @@ func onGrids(p *layout.Problem, b *layout.Board, fine grids, prices map[string]l
 		narrow = min(narrow, v.width+min(s.RipKerf, s.RoughRipKerf+s.EdgeJoint))
 		uneven = uneven || v.lean.by > 0
 	}
-	if uneven { // the finer the grid, the less is rounded
-		narrow = fine.y.unit
-	}
 	anchors := anchorsOf(s, b)
 	coarse.x, fine.x = fine.x.through(anchors[0], along, s.MinOffcutLength+s.CrosscutKerf)
-	coarse.y, fine.y = fine.y.through(anchors[1], across, narrow)
+	finest := fine.y
+	coarse.y, fine.y = finest.through(anchors[1], across, narrow)
+	if uneven { // the finer the grid, the less is rounded
+		_, fine.y = finest.through(anchors[1], across, finest.unit)
+	}
 	coarse.uneven, fine.uneven = uneven, uneven
 	return coarse, fine
 }
