@@ -52,7 +52,8 @@ func (g axis) coarser(steps []layout.Length, least layout.Length) axis {
 // offcut can be moved, lies on the grid (Herz 1972). For with the tree given, and on
 // which side of every defect each cut lies, places are bounded by differences that are
 // whole numbers of units, and what the offcuts are worth is linear in those along and
-// in those across. Anchors that do not lie on the grid leave it as coarser does.
+// in those across. No length changes by a whole unit when places move to the grid. Anchors
+// that do not lie on the grid leave it as coarser does.
 func (g axis) through(anchors, steps []layout.Length, least layout.Length) (coarse, fine axis) {
 	if anchors == nil || slices.ContainsFunc(append(slices.Clone(steps), anchors...), func(l layout.Length) bool { return !g.exact(l) }) {
 		return g.coarser(steps, least), g

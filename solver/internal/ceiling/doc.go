@@ -23,20 +23,21 @@
 //   - A machine limits how wide a strip is, not what a rough rip for its sake costs.
 //   - Strips that lean lose a kerf beside the reference edge and the wedge beside the
 //     far edge; what they take of strips that lean otherwise is their kerf alone.
-//     Where everything that a place may be measured from is a multiple of the unit, and
-//     nothing leans or is warped, a position stands for one place: some best
-//     cutting has all places on the grid (Herz 1972), the starts of blanks included. For the tree and the side of every
+//   - Where everything that a place may be measured from is a multiple of the unit, a
+//     position stands for one place: some best cutting has all places on the grid
+//     (Herz 1972), the starts of blanks included. For the tree and the side of every
 //     defect on which each cut lies given, places are bounded by differences that are
 //     whole numbers of units, and what offcuts are worth is linear in the places along
-//     and in those across.
+//     and in those across. What a bevel or a crook takes across is rounded down to the
+//     unit, and no length changes by a whole one when places move to the grid: so a
+//     blank may be nearly a unit longer than it is thick enough for.
 //     Under a slanting edge places are rounded towards the end at which the board is wide,
 //     where all that fitted before fits: an offcut ends less than a unit short of where it
 //     did, at the narrow side, and is taken for a unit longer there.
 //   - Elsewhere an offcut is taken one position larger each way, under a slanting edge only
-//     across. What is ripped off a
-//     blank before it is trued loses nothing to edges and ends, but the strips beside it
-//     have a joint to lose; two such offcuts side by side are worth no more than one.
-//     Worth is rounded up.
+//     across. What is ripped off a blank before it is trued loses nothing to edges and
+//     ends, but the strips beside it have a joint to lose; two such offcuts side by side
+//     are worth no more than one. Worth is rounded up.
 //   - Metal is like any other defect.
 //   - Strips of nearly the same height, or of the same height where they meet the
 //     same defects, are valued together, each part of them as the best of them

@@ -15,9 +15,9 @@ type grid struct {
 	slack layout.Length // how far the places of a position reach where it is an offcut that lies there: 0 or unit
 }
 
-// The most positions of a board. Where the far edge slants, or warp or leaning strips take
-// what is no multiple of anything, more across take several times as long for hardly a
-// sharper bound. An exact grid is worth more positions than another.
+// The most positions of a board. Where the far edge slants, or bevels or a crook take what
+// is no multiple of anything, more across take several times as long for hardly a sharper
+// bound, unless the grid is exact: such a one is worth more positions than another.
 const (
 	mostAlong          = 2000
 	mostAlongExact     = 4000
