@@ -17,15 +17,16 @@ import (
 // narrow end as its width allows, for then the offcut at the wide end is the longest.
 func TestPartAtTheSlantingEdge(t *testing.T) {
 	p := holeInOffcut()
-	holdEdge(t, "by hand", p)
+	made := holdEdge(t, "by hand", p)
 	turnRound(&p.Stock[0])
-	holdEdge(t, "turned round", p)
-	made := 0
+	if made += holdEdge(t, "turned round", p); made < 2 {
+		t.Errorf("%d cuttings by hand were tried, want 2 or more", made)
+	}
 	for seed := range int64(60) {
 		made += holdEdge(t, fmt.Sprint("seed ", seed), taperedJob(rand.New(rand.NewSource(seed))))
 	}
-	if made < 10 {
-		t.Errorf("%d cuttings were tried, want 10", made)
+	if made < 12 {
+		t.Errorf("%d cuttings were tried, want 12 or more", made)
 	}
 }
 
@@ -129,7 +130,7 @@ func atTheEdge(p *layout.Problem, within bool) *layout.Node {
 	part := &layout.Node{Rect: layout.Rect{X1: at.Lo, X2: at.Hi, Y2: q.Width}, Part: q.Name}
 	blank.X1, blank.X2, blank.Children = at.Lo, at.Hi, []*layout.Node{part}
 	if within {
-		strip := &layout.Node{Rect: part.Rect, Cut: layout.Crosscut, Children: []*layout.Node{part}}
+		strip := &layout.Node{Rect: part.Rect, Cut: layout.Crosscut}
 		wide.Lo, wide.Hi = max(wide.Lo, sound.Lo), min(wide.Hi, sound.Hi)
 		strip.X1, strip.X2 = min(at.Lo, wide.Lo), max(at.Hi, wide.Hi)
 		blank.X1, blank.X2, blank.Children = strip.X1, strip.X2, []*layout.Node{strip}
