@@ -18,6 +18,7 @@ type Bench struct {
 
 	worth    []Value // of the cells of a strip, by class and zone
 	column   []Value // a stack across
+	keeps    []Value // the same less the worth of the wood below
 	leaning  []Value // the same where its last piece leans otherwise than the strip
 	first    int     // the position across at which the first strip of the blank at hand may start
 	v        []Value // along a strip
@@ -150,7 +151,7 @@ func (b *Bench) extra(l *lane) int {
 
 // cell is the most that a cell of a class is worth in a zone of a strip.
 func (b *Bench) cell(l *lane, h height, j int, c *class, s *stacks, z *zone) Value {
-	best := s.most(z.hit, j, min(j+h.hi+b.extra(l), z.top))
+	best := s.most(z, j, j+h.hi+b.extra(l))
 	for i := range c.pieces {
 		q := &c.pieces[i]
 		if b.gain(q) > best && q.standsIn(h) && j+q.advance <= z.top && !q.fails(c.hits[z.hit], q.across[j]) {

@@ -10,7 +10,7 @@ import (
 // knows it: blanks, their strips, the cells of these, and the parts in the cells, each
 // with its size and the least place where it may lie. Offcuts are what lies between. It
 // need not be a valid cutting, and is nil where there is none to tell. whole says that it
-// tells all that the bound counts, if that is sharp; strips that lean are left out.
+// tells all that the bound counts, if that is sharp.
 func (b *Bench) Sketch() (root *layout.Node, whole bool) {
 	c := b.cuts
 	if c == nil {
@@ -56,12 +56,11 @@ func (c *cuts) sketch(k, m int) *layout.Node {
 }
 
 // sketchStrip is a strip of a blank that starts at position j across; nil where it holds
-// no parts, or parts that lean.
+// no parts.
 func (b *Bench) sketchStrip(p *plain, j int, s blankSpan) *layout.Node {
 	w, l := b.w, p.lane
 	h := l.heights[p.height]
-	if l.bare || l.lean.by > 0 {
-		b.whole = b.whole && l.bare
+	if l.bare {
 		return nil
 	}
 	b.worth = b.worth[:0]
@@ -72,7 +71,7 @@ func (b *Bench) sketchStrip(p *plain, j int, s blankSpan) *layout.Node {
 		}
 	}
 	r := newRow(l, w.offcutsOf(l, h, []int{j}), slices.Clone(b.worth))
-	strip := &layout.Node{Rect: layout.Rect{X1: s.a, X2: s.e, Y1: w.y.at(j), Y2: max(w.y.at(j), w.y.at(j+h.lo)-l.kerf)}, Cut: layout.Crosscut}
+	strip := &layout.Node{Rect: layout.Rect{X1: s.a, X2: s.e, Y1: w.y.at(j), Y2: max(w.y.at(j), w.y.at(j+h.lo)-l.kerf)}, Cut: layout.Crosscut, Lean: l.lean.by}
 	for _, at := range b.cellsOf(&r, s) {
 		c := at.class
 		cell := &layout.Node{Rect: strip.Rect, Cut: layout.Rip}
@@ -152,14 +151,15 @@ func (b *Bench) stepBack(r *row, i, parts int) (from int, by *class) {
 // partsOf is what a cell holds that starts at position j across.
 func (b *Bench) partsOf(l *lane, h height, j int, c *class, z *zone, cell layout.Rect) []*layout.Node {
 	w := b.w
-	top := min(j+h.hi+b.extra(l), z.top)
-	n := w.y.down(w.wood.FullWidth()+w.shop.RipKerf) + 1
+	top := min(j+h.hi+b.extra(l), w.y.down(w.wood.FullWidth()+w.shop.RipKerf)+1)
+	o := &cellOffcuts{w: w, length: c.length, cover: c.cover[z.hit], from: j}
 	var stacked Value
-	var v []Value
-	if c.again && min(top, n) > j {
-		v = b.stack(c, c.hits[z.hit], c.cover[z.hit], j, min(top, n))
-		stacked = v[len(v)-1]
+	var s stack
+	if c.again && top > j {
+		s = b.stack(c, c.hits[z.hit], o.cover, j, top)
+		stacked = s.upTo(o, z, top)
 	}
+	worth := stacked
 	var direct *piece
 	for i := range c.pieces {
 		q := &c.pieces[i]
@@ -171,8 +171,9 @@ func (b *Bench) partsOf(l *lane, h height, j int, c *class, z *zone, cell layout
 		return []*layout.Node{b.leaf(direct, j, cell)}
 	}
 	var parts []*layout.Node
-	for k := len(v) - 1; k > 0; {
-		to, q := b.stepDown(c, z, v, j, k)
+	leans := false
+	for k := b.belowEdge(&s, o, z, top, worth); k > 0; {
+		to, q := b.stepDown(c, z, s.most, j, k, &leans)
 		if q != nil {
 			parts = append(parts, b.leaf(q, j+to, cell))
 		}
@@ -183,26 +184,67 @@ func (b *Bench) partsOf(l *lane, h height, j int, c *class, z *zone, cell layout
 }
 
 // stepDown tells from which position the one at hand was reached across a cell, and by
-// which piece, if by any.
-func (b *Bench) stepDown(c *class, z *zone, v []Value, j, k int) (from int, by *piece) {
-	if v[k] == v[k-1] {
+// which piece, if by any. leans says whether the value at hand is U and not V, now and then.
+func (b *Bench) stepDown(c *class, z *zone, v []Value, j, k int, leans *bool) (from int, by *piece) {
+	u, exit := b.leaning, c.exit()
+	own := v
+	if *leans {
+		own = u
+	}
+	if own[k] == own[k-1] {
 		return k - 1, nil
 	}
 	for i := range c.pieces {
 		q := &c.pieces[i]
-		if at := k - q.advance; at >= 0 && q.entry == 0 && j+at <= b.w.y.n && b.gain(q) > 0 && v[at]+b.gain(q) == v[k] && !q.fails(c.hits[z.hit], q.across[j+at]) {
+		at, gain := k-q.advance, b.gain(q)
+		switch {
+		case at < 0 || (q.entry > 0) != *leans || j+at > b.w.y.n || gain <= 0 || q.fails(c.hits[z.hit], q.across[j+at]):
+		case own[at]+gain == own[k]:
 			return at, q
+		case *leans && at >= q.entry && v[at-q.entry]+gain == u[k]:
+			*leans = false
+			return at - q.entry, q
 		}
 	}
+	if *leans {
+		b.whole = false
+		return k - 1, nil
+	}
+	if k >= exit && u[k-exit] == v[k] {
+		*leans = true
+		return k - exit, nil
+	}
 	if o := b.newCellOffcuts(c, c.cover[z.hit], j); o != nil {
-		for at := range k {
-			if b.w.y.at(j+at)+b.w.shop.MinOffcutWidth <= o.end(k) && v[at]-o.below(b.w.y.at(j+at), 0)+o.below(o.end(k), 1)+1 == v[k] {
-				return at, nil
-			}
+		if at := o.start(v, k, o.end(k), v[k]); at >= 0 {
+			return at, nil
 		}
 	}
 	b.whole = false
 	return k - 1, nil
+}
+
+// belowEdge is the position, of those of a stack that is worth so much in a zone, below the
+// offcut along the far edge, or the last where there is no such offcut.
+func (b *Bench) belowEdge(s *stack, o *cellOffcuts, z *zone, top int, worth Value) int {
+	last := max(0, min(top, z.top)-o.from)
+	if len(s.most) == 0 || s.most[last] == worth {
+		return min(last, len(s.most)-1)
+	}
+	at := o.start(s.most, len(s.most), o.edge(z, top), worth)
+	b.whole = b.whole && at >= 0
+	return at
+}
+
+// start is before which position of a stack an offcut starts that ends at a place and makes
+// it worth so much; -1 where none does.
+func (o *cellOffcuts) start(v []Value, before int, end layout.Length, worth Value) int {
+	for at := range before {
+		low := o.w.y.at(o.from + at)
+		if low+o.w.shop.MinOffcutWidth <= end && v[at]-o.below(low, 0)+o.below(end, 1)+1 == worth {
+			return at
+		}
+	}
+	return -1
 }
 
 func (b *Bench) leaf(q *piece, j int, cell layout.Rect) *layout.Node {

@@ -14,28 +14,45 @@ import (
 //	U[t] = max(U[t-1], U[t-advance] + price, V[t-entry-advance] + price)
 //
 // where U is for pieces that lean otherwise than the strip: they lose a kerf before
-// the first of them and a wedge behind the last.
+// the first of them and a wedge behind the last. Where the far edge slants, no wood is
+// lost to joint it that an offcut along it could hold, so a stack up to there is worth
+//
+//	max(V[t], V[k] + an offcut from k to the far edge)
+//
+// which is told by the largest K[k] = V[k] - the worth of the wood below k.
 type stacks struct {
-	n      int
-	clear  []Value   // by number of positions, where the cell meets no mark
-	tables [][]Value // by hit; nil where it is clear
+	w     *Board
+	c     *class
+	n     int
+	clear stack   // by number of positions, where the cell meets no mark
+	hit   []stack // by hit; none where it is clear
 }
+
+// stack is the values V and K from some position on; K is nil where no offcut can be kept
+// along a slanting edge.
+type stack struct{ most, keep []Value }
 
 // stacks works out what the cells of a class give when they are ripped again.
 func (b *Bench) stacks(c *class) stacks {
 	n := b.w.y.down(b.w.wood.FullWidth()+b.w.shop.RipKerf) + 1
-	s := stacks{n: n, tables: make([][]Value, len(c.hits))}
+	s := stacks{w: b.w, c: c, n: n, hit: make([]stack, len(c.hits))}
 	if !c.again {
 		return s
 	}
-	s.clear = slices.Clone(b.stack(c, 0, nil, 0, n))
+	clear := b.stack(c, 0, nil, 0, n)
+	s.clear = stack{slices.Clone(clear.most), slices.Clone(clear.keep)}
 	for h, hit := range c.hits {
 		if !b.hinders(c, hit) && !anyOf(c.cover[h]) {
 			continue
 		}
-		s.tables[h] = make([]Value, 0, (n+1)*(n+2)/2)
+		all := &s.hit[h]
+		all.most = make([]Value, 0, (n+1)*(n+2)/2)
+		if clear.keep != nil {
+			all.keep = make([]Value, 0, cap(all.most))
+		}
 		for j := 0; j <= n; j++ {
-			s.tables[h] = append(s.tables[h], b.stack(c, hit, c.cover[h], j, n)...)
+			own := b.stack(c, hit, c.cover[h], j, n)
+			all.most, all.keep = append(all.most, own.most...), append(all.keep, own.keep...)
 		}
 	}
 	return s
@@ -60,35 +77,72 @@ func (b *Bench) hinders(c *class, hit set) bool {
 	return false
 }
 
-// most is the worth of the stack from one position to another of a cell that
-// meets the h-th of the class's hits.
-func (s *stacks) most(h, from, to int) Value {
-	to = min(to, s.n)
-	switch {
-	case s.clear == nil || to <= from:
+// most is the worth of the stack from one position to another of a cell in a zone.
+func (s *stacks) most(z *zone, from, to int) Value {
+	if s.clear.most == nil || to <= from {
 		return 0
-	case s.tables[h] == nil:
-		return s.clear[to-from]
+	}
+	to = min(to, s.n)
+	if s.hit[z.hit].most == nil { // it is as the one from the first position on
+		above := *z
+		above.top -= from
+		if z.far > 0 {
+			above.far -= s.w.y.at(from)
+		}
+		return s.clear.upTo(&cellOffcuts{w: s.w, length: s.c.length}, &above, to-from)
 	}
 	// Row j has n+1-j values; before it lie (n+1) + n + ... of the rows below.
-	return s.tables[h][from*(s.n+1)-from*(from-1)/2+to-from]
+	own := s.hit[z.hit].row(from*(s.n+1)-from*(from-1)/2, s.n+1-from)
+	return own.upTo(&cellOffcuts{w: s.w, length: s.c.length, cover: s.c.cover[z.hit], from: from}, z, to)
 }
+
+// row is so many of the values.
+func (s *stack) row(at, n int) stack {
+	r := stack{most: s.most[at : at+n]}
+	if s.keep != nil {
+		r.keep = s.keep[at : at+n]
+	}
+	return r
+}
+
+// upTo is what a stack is worth that ends before a position in a zone, or along the far
+// edge there.
+func (s *stack) upTo(o *cellOffcuts, z *zone, to int) Value {
+	best := s.most[max(0, min(to, z.top)-o.from)]
+	if s.keep == nil || z.far <= 0 {
+		return best
+	}
+	end := o.edge(z, to)
+	if k := o.w.y.down(end-o.w.shop.MinOffcutWidth) - o.from; k >= 0 {
+		best = max(best, s.keep[min(k, len(s.keep)-1)]+o.below(end, 1)+1)
+	}
+	return best
+}
+
+// edge is where an offcut along the far edge ends in a zone, in a stack that ends before a
+// position.
+func (o *cellOffcuts) edge(z *zone, to int) layout.Length { return min(z.far, o.end(to-o.from)) }
 
 // alone is the worth of a stack of so many positions that meets no mark.
 func (s *stacks) alone(n int) Value {
-	if s.clear == nil {
+	if s.clear.most == nil {
 		return 0
 	}
-	return s.clear[min(n, s.n)]
+	return s.clear.most[min(n, s.n)]
 }
 
-// stack is the values V from position from on.
-func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) []Value {
+// stack is the values V and K from position from on.
+func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) stack {
 	w := b.w
 	v := size(b.column, to-from+1, Value(0))
 	b.column = v
 	u, exit := b.foreign(c, len(v))
 	o := b.newCellOffcuts(c, cover, from)
+	var keep []Value
+	if o != nil && w.slants() {
+		b.keeps = size(b.keeps, len(v), -Value(o.below(w.y.at(from), 0)))
+		keep = b.keeps
+	}
 	for k := 1; k < len(v); k++ {
 		v[k] = max(v[k], v[k-1])
 		if u != nil {
@@ -115,24 +169,34 @@ func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) []
 		if o != nil {
 			v[k] = max(v[k], o.endingAt(v, k))
 		}
+		if keep != nil {
+			keep[k] = max(keep[k-1], v[k]-o.below(w.y.at(from+k), 0))
+		}
 	}
-	return v
+	return stack{v, keep}
 }
 
-// foreign is the values U at the start, nil where no piece of a class needs them,
-// and the least that is lost behind such pieces.
+// foreign is the values U at the start, nil where no piece of a class needs them, and the
+// least that is lost behind such pieces.
 func (b *Bench) foreign(c *class, n int) (u []Value, exit int) {
-	exit = n
+	if exit = c.exit(); exit == noExit {
+		return nil, exit
+	}
+	b.leaning = size(b.leaning, n, none)
+	return b.leaning, exit
+}
+
+const noExit = 1 << 30
+
+// exit is the least that is lost behind pieces that lean otherwise than their strip.
+func (c *class) exit() int {
+	exit := noExit
 	for i := range c.pieces {
 		if q := &c.pieces[i]; q.entry > 0 {
 			exit = min(exit, q.exit)
 		}
 	}
-	if exit == n {
-		return nil, n
-	}
-	b.leaning = size(b.leaning, n, none)
-	return b.leaning, exit
+	return exit
 }
 
 // cellOffcuts seeks the offcuts of the last rip of one cell.
@@ -141,9 +205,8 @@ type cellOffcuts struct {
 	length layout.Length
 	cover  []layout.Length
 	from   int
-	slack  layout.Length // what an offcut may reach beyond a part
-	next   int           // position from which on no start was looked at
-	most   Value         // the largest V[k] less the worth below k
+	next   int   // position from which on no start was looked at
+	most   Value // the largest V[k] less the worth below k
 }
 
 func (b *Bench) newCellOffcuts(c *class, cover []layout.Length, from int) *cellOffcuts {
@@ -151,16 +214,12 @@ func (b *Bench) newCellOffcuts(c *class, cover []layout.Length, from int) *cellO
 	if w.rate == 0 || c.length < w.shop.MinOffcutLength {
 		return nil
 	}
-	o := &cellOffcuts{w: w, length: c.length, cover: cover, from: from, most: none}
-	if w.slants() {
-		o.slack = w.far
-	}
-	return o
+	return &cellOffcuts{w: w, length: c.length, cover: cover, from: from, most: none}
 }
 
 // end is where an offcut ends that lies before position k.
 func (o *cellOffcuts) end(k int) layout.Length {
-	return o.w.y.upTo(o.from+k) - o.w.shop.RipKerf + o.slack
+	return o.w.y.upTo(o.from+k) - o.w.shop.RipKerf
 }
 
 // endingAt is the most with an offcut that ends before position k.

@@ -27,7 +27,8 @@ func (w *Board) setZones(l *lane) {
 				c.cover = append(c.cover, w.covered(c, j))
 			}
 			c.cover[h] = least(c.cover[h], w.covered(c, j))
-			z := zone{h, w.reach(l, c, j)}
+			far := w.edge(c, j)
+			z := zone{h, w.y.down(far - w.far + l.topKerf), w.held(c, far)}
 			k, ok := known[z]
 			if !ok {
 				k = int16(len(c.zones))
@@ -75,17 +76,30 @@ func least(a, b []layout.Length) []layout.Length {
 	return a
 }
 
-// reach is the highest position behind a part of a cell at position j, where the
-// far edge is taken as wide as it is anywhere that the cell may lie.
-func (w *Board) reach(l *lane, c *class, j int) int {
-	far := w.wood.FullWidth()
-	if w.slants() {
-		first, last := w.x.at(j), min(w.x.at(j+1), w.wood.Length-c.length)
-		if w.x.exact {
-			last = first
-		}
-		far = max(w.wood.FarMin(layout.Span{Lo: first, Hi: first + c.length}),
-			w.wood.FarMin(layout.Span{Lo: last, Hi: last + c.length})) + 2*layout.Micrometre
+// edge is how far across the wood of a cell at position j reaches, where the far edge is
+// taken as wide as it is anywhere that the cell may lie.
+func (w *Board) edge(c *class, j int) layout.Length {
+	if !w.slants() {
+		return w.wood.FullWidth()
 	}
-	return w.y.down(far - w.far + l.topKerf)
+	first, last := w.x.at(j), min(w.x.at(j+1), w.wood.Length-c.length)
+	if w.x.exact {
+		last = first
+	}
+	return max(w.wood.FarMin(layout.Span{Lo: first, Hi: first + c.length}),
+		w.wood.FarMin(layout.Span{Lo: last, Hi: last + c.length})) + 2*layout.Micrometre
+}
+
+// edgeSteps is into how many steps a position is divided where it tells how high an
+// offcut along the slanting far edge is.
+const edgeSteps = 8
+
+// held is no less than a place that a slanting far edge reaches, for offcuts of cells; 0
+// where none is kept there.
+func (w *Board) held(c *class, far layout.Length) layout.Length {
+	if !w.slants() || !c.again || w.rate == 0 || c.length < w.shop.MinOffcutLength {
+		return 0
+	}
+	step := max(1, w.y.unit/edgeSteps)
+	return (far + step - 1) / step * step
 }

@@ -101,6 +101,9 @@ func (s *sketching) strip(sketch *layout.Node, y layout.Length) *layout.Node {
 		strip.Children = append(strip.Children, cell)
 		x = cell.X2 + w.shop.CrosscutKerf
 	}
+	if tall := min(sketch.Y2, w.top); tall > strip.Y2 && w.leaves(strip, tall) {
+		strip.Y2 = tall
+	}
 	strip.Children = slices.DeleteFunc(strip.Children, func(cell *layout.Node) bool {
 		cell.Y2 = strip.Y2
 		return !w.divides(cell)
@@ -113,6 +116,24 @@ func (s *sketching) strip(sketch *layout.Node, y layout.Length) *layout.Node {
 		return only
 	}
 	return strip
+}
+
+// leaves reports whether a strip would leave something to keep in a cell or behind its
+// cells if it reached up to y.
+func (w *Board) leaves(strip *layout.Node, y layout.Length) bool {
+	if strip.Y1+w.shop.MinOffcutWidth > y {
+		return false
+	}
+	x := strip.X1
+	for _, cell := range strip.Children {
+		gap := cell.X1 - w.shop.CrosscutKerf - x
+		above := y - w.shop.RipKerf - cell.Children[len(cell.Children)-1].Y2
+		if gap >= w.shop.MinOffcutLength || cell.Length() >= w.shop.MinOffcutLength && above >= w.shop.MinOffcutWidth {
+			return true
+		}
+		x = cell.X2 + w.shop.CrosscutKerf
+	}
+	return strip.X2-x >= w.shop.MinOffcutLength
 }
 
 // divides makes a part of a cell that is one, and reports whether the cell may be ripped
