@@ -69,6 +69,10 @@
 //     but its length (stick.go), where that says more.
 //   - Copies are not limited, and match is ignored: the same holds for best(b, p).
 //
+// That a length of a strip holds a part, and a strip one unless the far edge cuts into it,
+// relaxes nothing: otherwise an offcut as high as the strip, or as long as the blank, is
+// worth no less.
+//
 // Where the grid divides all sizes, and none of the other rules is relaxed, it
 // finds best(b, p) itself.
 //

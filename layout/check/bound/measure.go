@@ -47,7 +47,7 @@ func (s *strip) keepFrom(b *bench, i int, most value) {
 		if i > 0 {
 			m.keep[i] = m.keep[i-1]
 		}
-		if g == 0 || !b.widens() || int(s.band[i]) == g {
+		if most >= 0 && (g == 0 || !b.widens() || int(s.band[i]) == g) {
 			m.keep[i] = max(m.keep[i], most-m.lower[i])
 		}
 	}
@@ -67,7 +67,11 @@ func (s *strip) merge() {
 // and is in a band, or on a board that widens in any; upper is what its wood
 // counts for by a measure.
 func (s *strip) offcutTo(b *bench, i, band int, upper func(m *measure) value) value {
-	best := s.measures[0].keep[i] + upper(&s.measures[0])
+	best := s.measures[0].keep[i]
+	if best == nothing {
+		return nothing
+	}
+	best += upper(&s.measures[0])
 	if !s.slants {
 		return best
 	}

@@ -10,8 +10,9 @@ import (
 type stackAt struct{ c, z, j int }
 
 // stack is the last rip of one length of a strip: most[k] is the most that the
-// pieces are worth that lie in the first k positions across, and keep[k] is the
-// largest most[i] less the worth below i, over i up to k.
+// pieces are worth that lie in the first k positions across, if one of them is a part, and
+// keep[k] is the largest most[i] less the worth below i, over i up to k. Offcuts alone are
+// worth no more than one as high as the strip.
 type stack struct{ most, keep []value }
 
 // nothing is less than every difference of values.
@@ -33,23 +34,28 @@ func (b *bench) stackOf(c, z, j int) *stack {
 
 // newStack fills a stack by
 //
-//	most[k] = max(most[k-1], most[k - advance] + price, keep[k - least] + worth below k,
+//	most[k] = max(most[k-1], all[k - advance] + price, keep[k - least] + worth below k,
 //	              lean[k - exit])
-//	lean[k] = max(lean[k-1], lean[k - advance] + price, most[k - entry - advance] + price)
+//	lean[k] = max(lean[k-1], lean[k - advance] + price, all[k - entry - advance] + price)
+//	all[k]  = max(most[k], one offcut up to k)
 //
 // in which the third is an offcut that ends at k, and lean is for pieces that lean
 // otherwise than the strip.
 func (b *bench) newStack(c *class, z *zone, j int) *stack {
 	n := b.y.down(b.board.FullWidth()-b.far+b.rip) - j
-	s := &stack{make([]value, n+1), make([]value, n+1)}
+	s := &stack{slices.Repeat([]value{nothing}, n+1), slices.Repeat([]value{nothing}, n+1)}
+	all := make([]value, n+1)
 	least, keeps := b.keepsLength(c)
 	lean, exit := c.leaning(n + 1)
 	for k := range s.most {
 		if k > 0 {
-			s.most[k] = max(s.most[k], s.most[k-1])
+			s.most[k], s.keep[k] = max(s.most[k], s.most[k-1]), s.keep[k-1]
 		}
 		if keeps && k >= least {
-			s.most[k] = max(s.most[k], s.keep[k-least]+b.worthTo(c, z, j+k))
+			all[k] = max(0, b.worthTo(c, z, j+k)-b.worthFrom(c, z, j))
+			if kept := s.keep[k-least]; kept > nothing {
+				s.most[k] = max(s.most[k], kept+b.worthTo(c, z, j+k))
+			}
 		}
 		if lean != nil && k > 0 {
 			lean[k] = max(lean[k], lean[k-1])
@@ -57,10 +63,10 @@ func (b *bench) newStack(c *class, z *zone, j int) *stack {
 		if lean != nil && k >= exit {
 			s.most[k] = max(s.most[k], lean[k-exit])
 		}
-		s.keep[k] = s.most[k] - b.worthFrom(c, z, j+k)
-		if k > 0 {
-			s.keep[k] = max(s.keep[k], s.keep[k-1])
+		if s.most[k] >= 0 {
+			s.keep[k] = max(s.keep[k], s.most[k]-b.worthFrom(c, z, j+k))
 		}
+		all[k] = max(all[k], s.most[k])
 		for i := range c.pieces {
 			p := &c.pieces[i]
 			to := k + p.advance
@@ -68,12 +74,12 @@ func (b *bench) newStack(c *class, z *zone, j int) *stack {
 				continue
 			}
 			if p.entry == 0 {
-				s.most[to] = max(s.most[to], s.most[k]+p.price)
+				s.most[to] = max(s.most[to], all[k]+p.price)
 				continue
 			}
 			lean[to] = max(lean[to], lean[k]+p.price)
 			if k >= p.entry {
-				lean[to] = max(lean[to], s.most[k-p.entry]+p.price)
+				lean[to] = max(lean[to], all[k-p.entry]+p.price)
 			}
 		}
 	}
@@ -162,9 +168,9 @@ func (b *bench) cellTo(s *strip, c, z, top, clip int) value {
 // offcuts by position clip.
 func (b *bench) upToTop(s *strip, in *standing, class *class, top, clip int) value {
 	k := min(max(top-s.at.j, 0), len(in.most)-1)
-	best := in.most[k]
+	best := max(0, in.most[k])
 	if clip > top && in.keeps {
-		if i := min(k, clip-s.at.j-in.least); i >= 0 {
+		if i := min(k, clip-s.at.j-in.least); i >= 0 && in.keep[i] > nothing {
 			best = max(best, in.keep[i]+b.worthTo(class, in.zone, in.j+clip-s.at.j))
 		}
 	}

@@ -107,20 +107,28 @@ func (s *strip) forget(b *bench) {
 
 // fillOne fills the strip with lengths of the classes, by
 //
-//	most[i] = max(most[i-1], most[i - advance] + a cell, keep[i - least] + worth below i)
+//	most[i] = max(most[i-1], all[i - advance] + a cell, keep[i - least] + worth below i)
+//	all[i]  = max(most[i], one offcut up to i)
 //
-// in which the last is an offcut crosscut from the strip.
+// in which the third is an offcut crosscut from the strip. A strip without a part is worth
+// no more than one offcut of its length but where the far edge cuts in: elsewhere most is
+// for strips with a part.
 func (b *bench) fillOne(s *strip, classes []int) {
-	most := make([]value, len(s.most))
+	most := slices.Repeat([]value{nothing}, len(s.most))
+	if s.slants {
+		most[0] = 0
+	}
 	least := b.x.down(b.shop.MinOffcutLength + b.crosscut)
 	partsFrom := b.x.down(b.inset) - b.x.down(b.end)
 	for i := range most {
 		if i > 0 {
 			most[i] = max(most[i], most[i-1])
 		}
+		all := max(0, most[i])
 		if s.measures != nil {
 			if i >= least {
 				most[i] = max(most[i], s.offcutTo(b, i-least, s.bandAt(i), func(m *measure) value { return m.upper[i] }))
+				all = max(most[i], s.alone(i))
 			}
 			s.keepFrom(b, i, most[i])
 		}
@@ -129,7 +137,7 @@ func (b *bench) fillOne(s *strip, classes []int) {
 		}
 		for _, c := range classes {
 			if to := i + b.classes[c].advance; to < len(most) {
-				most[to] = max(most[to], most[i]+b.cell(s, c, s.first+i))
+				most[to] = max(most[to], all+b.cell(s, c, s.first+i))
 			}
 		}
 	}
@@ -137,6 +145,14 @@ func (b *bench) fillOne(s *strip, classes []int) {
 		s.most[i] = max(s.most[i], v)
 	}
 	s.merge()
+}
+
+// alone is one offcut up to position i, of a strip into which the far edge does not cut.
+func (s *strip) alone(i int) value {
+	if s.slants {
+		return 0
+	}
+	return s.measures[0].upper[i] - s.measures[0].lower[0]
 }
 
 // bandAt is the band of the offcuts that are narrowest at a position.

@@ -21,14 +21,17 @@ type Bench struct {
 	keeps    []Value // the same less the worth of the wood below
 	leaning  []Value // the same where its last piece leans otherwise than the strip
 	first    int     // the position across at which the first strip of the blank at hand may start
-	v        []Value // along a strip
+	v        []Value // along a strip, with a part
+	bare     []Value // the same without one
+	kept     []Value // the same as v, with an offcut as the last
 	up       []Value // across a blank
 	from     []taken
 	former   []int32   // by position across, the offer that was the best the last time
 	plainAt  []Value   // by plain strip, what it is worth in the blank at hand
 	rowAt    []Value   // by row, the same; unknown where it was not laid from this start
 	measured [][]Value // scratch: worth of offcuts up to every position
-	kinds    []stripOffcuts
+	level    levelOffcuts
+	edge     edgeOffcuts
 	runs     []blankOffcuts
 	mem32    []int32
 	mem64    []Value

@@ -164,7 +164,7 @@ func (b *Bench) read(s *start, e layout.Length, r int32) Value {
 	v := unknown
 	if c := s.laid[r]; c >= 0 {
 		b.work += 4
-		v = b.in(&b.chains[c], &b.rows[r], e) - b.before(&b.chains[c], s.a)
+		v = b.in(&b.chains[c], e) - b.before(&b.chains[c], s.a)
 	}
 	b.rowAt[r] = v
 	return v

@@ -11,7 +11,7 @@ import (
 type chain struct {
 	a     layout.Length // the start
 	worth staircase     // by position behind the last part
-	rest  []staircase   // by kind of offcut, by position where a last one may start: less the worth before it
+	kept  staircase     // by position behind a last offcut, where that may reach further than parts
 }
 
 // staircase is a function that only rises: from position at[i] on it is v[i].
@@ -43,40 +43,66 @@ func (s *staircase) upTo(i int) Value {
 
 // chain lays cells and offcuts along a strip of a blank that starts at a:
 //
-//	V[i] = max(V[i-1], V[i-advance] + a cell, V[k] + an offcut between k and i).
+//	V[i] = max(V[i-1], W[i-advance] + a cell, V[k] + an offcut between k and i)
+//	W[i] = max(V[i], W[k] + an offcut between k and i, W[i-1])
+//
+// A strip that holds no part is worth no more than an offcut along the blank, but under a
+// slanting edge, where it is of a lane by itself: so V is with a part, W is with or without.
 func (b *Bench) chain(r *row, a layout.Length) chain {
 	w := b.w
 	first, parts := w.x.from(a+w.end), w.x.from(a+w.inset)
 	n := w.x.down(w.to + w.shop.CrosscutKerf)
-	b.v = size(b.v, n+1, Value(0))
-	v := b.v
-	b.work += (n - first) * (1 + len(r.offcuts)) * 2
-	c := chain{a: a, worth: staircase{b.room32(), b.room64()}}
-	kinds := b.newStripOffcuts(r, first)
+	b.v, b.bare, b.kept = room(b.v, n+1), room(b.bare, n+1), room(b.kept, n+1)
+	v, bare, kept := b.v, b.bare, b.kept
 	for i := first; i <= n; i++ {
-		best := v[i]
-		if i > first {
-			best = max(best, v[i-1])
-		}
-		for k := range kinds {
-			best = max(best, kinds[k].endingAt(v, i))
-		}
-		v[i] = best
-		rises := i == first || best > v[i-1]
-		if rises {
-			c.worth.add(i, best)
-		}
-		if i >= parts && i <= w.x.n && (rises || i == parts || !r.lane.same[i]) {
-			r.push(v, i)
-		}
+		v[i] = none
 	}
-	b.keep(&c.worth)
-	for k := range r.offcuts {
-		c.rest = append(c.rest, staircase{b.room32(), b.room64()})
-		c.setRest(w, &kinds[k], r.offcuts[k].along.Lo, &c.rest[k])
-		b.keep(&c.rest[k])
+	b.work += (n - first) * (1 + len(r.offcuts)) * 2
+	level, edge := b.newStripOffcuts(r, first)
+	former := none
+	for i := first; i <= n; i++ {
+		bare[i], kept[i] = 0, none
+		if i > first {
+			v[i], bare[i] = max(v[i], v[i-1]), bare[i-1]
+		}
+		switch {
+		case level != nil:
+			kept[i] = level.endingAt(v, i)
+			bare[i] = max(bare[i], level.alone(i))
+		case edge != nil:
+			kept[i] = edge.parts.endingAt(v, i)
+			bare[i] = max(bare[i], edge.none.endingAt(bare, i))
+		}
+		v[i] = max(v[i], kept[i])
+		all := max(v[i], bare[i])
+		if i >= parts && i <= w.x.n && (all > former || i == parts || !r.lane.same[i]) {
+			r.push(v, all, i)
+		}
+		former = all
+	}
+	c := chain{a: a}
+	if r.lane.bare {
+		v, kept = bare, bare
+	}
+	c.worth = b.staircaseOf(v, first)
+	if w.inset > w.end {
+		c.kept = b.staircaseOf(kept, first)
 	}
 	return c
+}
+
+// staircaseOf is the most of some values up to every position from first on.
+func (b *Bench) staircaseOf(v []Value, first int) staircase {
+	s := staircase{b.room32(), b.room64()}
+	most := none
+	for i := first; i < len(v); i++ {
+		if v[i] > most {
+			most = v[i]
+			s.add(i, most)
+		}
+	}
+	b.keep(&s)
+	return s
 }
 
 // room32 and room64 are what is left of large pieces of memory, for the next
@@ -100,30 +126,16 @@ func (b *Bench) keep(s *staircase) {
 	s.at, s.v = slices.Clip(s.at), slices.Clip(s.v)
 }
 
-// push offers the cells that start at position i.
-func (r *row) push(v []Value, i int) {
+// push offers the cells that start at position i, where the strip is worth all so far.
+func (r *row) push(v []Value, all Value, i int) {
 	for k := range r.cells {
 		c := &r.cells[k]
 		z := c.zoneAt[i]
 		if z < 0 {
 			continue
 		}
-		if to, worth := i+c.advance, v[i]+c.worth[z]; to < len(v) && worth > v[to] {
+		if to, worth := i+c.advance, all+c.worth[z]; to < len(v) && worth > v[to] {
 			v[to] = worth
-		}
-	}
-}
-
-// setRest lists where a last offcut of a kind may start.
-func (c *chain) setRest(w *Board, o *stripOffcuts, from layout.Length, rest *staircase) {
-	most := none
-	for k, i := range c.worth.at {
-		if w.x.at(int(i)) < from-w.x.unit {
-			continue
-		}
-		if v := c.worth.v[k] - o.before[i]; v > most {
-			most = v
-			rest.add(int(i), v)
 		}
 	}
 }
@@ -131,35 +143,63 @@ func (c *chain) setRest(w *Board, o *stripOffcuts, from layout.Length, rest *sta
 // offcutGap is the fewest positions from the start of an offcut to that of what
 // lies beyond it.
 func (w *Board) offcutGap() int {
-	gap := w.shop.MinOffcutLength + w.shop.CrosscutKerf - w.x.slack // at(k)+least <= upTo(i)-kerf
+	gap := w.shop.MinOffcutLength + w.shop.CrosscutKerf
+	if !w.x.exact {
+		gap -= w.x.slack // at(k)+least <= upTo(i)-kerf
+	}
 	return max(1, w.x.down(gap+w.x.unit-1))
 }
 
-// stripOffcuts seeks offcuts of one kind between the cells of a strip.
-type stripOffcuts struct {
-	before []Value // worth up to a position, rounded down
-	after  []Value // and up to the kerf before it, rounded up
-	first  int     // no offcut starts at an earlier position
-	next   int
-	end    int // no offcut ends before a later position
-	most   Value
-	gap    int
+// newStripOffcuts is what seeks the offcuts of a row, if it keeps any: one or the other.
+func (b *Bench) newStripOffcuts(r *row, first int) (*levelOffcuts, *edgeOffcuts) {
+	switch w := b.w; {
+	case len(r.offcuts) == 0:
+		return nil, nil
+	case r.offcuts[0].slants:
+		b.edge.begin(b, r.offcuts, first)
+		return nil, &b.edge
+	default:
+		m := &r.offcuts[0]
+		b.level = levelOffcuts{
+			before: b.measure(0, m, first, -w.soon, 0), after: b.measure(1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
+			first: first, next: first, most: none, gap: w.offcutGap(),
+		}
+		return &b.level, nil
+	}
 }
 
-func (b *Bench) newStripOffcuts(r *row, first int) []stripOffcuts {
-	w := b.w
-	b.kinds = b.kinds[:0]
-	for k := range r.offcuts {
-		m := &r.offcuts[k]
-		b.kinds = append(b.kinds, stripOffcuts{
-			before: b.measure(2*k, m, first, -w.soon, 0), after: b.measure(2*k+1, m, first, w.x.slack-w.shop.CrosscutKerf, 1),
-			first: max(first, w.x.down(m.along.Lo)), most: none, gap: w.offcutGap(),
-			end: w.x.down(m.along.Hi + w.shop.CrosscutKerf),
-		})
-		b.kinds[k].next = b.kinds[k].first
-	}
-	return b.kinds
+// levelOffcuts seeks offcuts as high as a strip between its cells.
+type levelOffcuts struct {
+	before      []Value // worth up to a position, rounded down
+	after       []Value // and up to the kerf before it, rounded up
+	first, next int     // no offcut starts at an earlier position; where the next may
+	most        Value
+	gap         int
 }
+
+// endingAt is the most with an offcut that ends before position i.
+func (o *levelOffcuts) endingAt(v []Value, i int) Value {
+	for ; o.next <= i-o.gap; o.next++ {
+		if v[o.next] >= 0 {
+			o.most = max(o.most, v[o.next]-o.before[o.next])
+		}
+	}
+	if o.most == none {
+		return none
+	}
+	return o.most + o.after[i]
+}
+
+// alone is one offcut from the start of the strip to position i.
+func (o *levelOffcuts) alone(i int) Value {
+	if i-o.first < o.gap {
+		return none
+	}
+	return o.after[i] - o.before[o.first]
+}
+
+// worth is the offcut from position k to i.
+func (o *levelOffcuts) worth(_ []Value, k, i int) Value { return o.after[i] - o.before[k] }
 
 // measure fills the i-th of the scratch rows with the worth up to every position
 // from first on and a shift beyond it; up is 1 to round it up.
@@ -191,9 +231,10 @@ func (b *Bench) measure(i int, m *stretch, first int, shift layout.Length, up Va
 }
 
 // slopeAt is how much wood there is up to x, how much more of it with every step
-// along there, both in square nanometres, and where that changes.
+// along there, both in square nanometres, and where that changes. Under the slanting edge
+// it is what defects take alone, less than none.
 func (m *stretch) slopeAt(x layout.Length) (sum, slope float64, next layout.Length) {
-	sum, slope, next = float64(x)*float64(m.height), float64(m.height), m.w.wood.Length
+	sum, slope, next = float64(x)*float64(m.level()), float64(m.level()), m.w.wood.Length
 	for _, h := range m.holes {
 		switch {
 		case x < h.along.Lo:
@@ -208,43 +249,14 @@ func (m *stretch) slopeAt(x layout.Length) (sum, slope float64, next layout.Leng
 	return sum, slope, next
 }
 
-// endingAt is the most with an offcut that ends before position i.
-func (o *stripOffcuts) endingAt(v []Value, i int) Value {
-	if i > o.end {
-		return none
-	}
-	for ; o.next <= i-o.gap; o.next++ {
-		o.most = max(o.most, v[o.next]-o.before[o.next])
-	}
-	if o.most == none {
-		return none
-	}
-	return o.most + o.after[i]
-}
-
-// after is the worth up to x, rounded up.
-func (m *stretch) after(x layout.Length) Value {
-	sum := float64(x) * float64(m.height)
-	for _, h := range m.holes {
-		if x > h.along.Lo {
-			sum -= float64(min(x, h.along.Hi)-h.along.Lo) * float64(h.cover)
-		}
-	}
-	return Value(sum/mm2*m.w.rate) + 1
-}
-
 // in is what the strip is worth in a blank that ends at e.
-func (b *Bench) in(c *chain, r *row, e layout.Length) Value {
+func (b *Bench) in(c *chain, e layout.Length) Value {
 	w := b.w
 	best := c.worth.upTo(w.x.down(e - w.inset + w.shop.CrosscutKerf))
-	for k := range r.offcuts {
-		m := &r.offcuts[k]
-		end := min(e-w.end+w.late, m.along.Hi)
-		if s := c.rest[k].upTo(w.x.down(end - w.shop.MinOffcutLength)); s != none {
-			best = max(best, s+m.after(end))
-		}
+	if w.inset > w.end {
+		best = max(best, c.kept.upTo(w.x.down(e-w.end+w.shop.CrosscutKerf)))
 	}
-	return best
+	return max(0, best)
 }
 
 // before is what the strip is worth up to a later start at least. As much less is it worth

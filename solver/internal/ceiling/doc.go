@@ -39,12 +39,17 @@
 //     ends, but the strips beside it have a joint to lose; two such offcuts side by side
 //     are worth no more than one. Worth is rounded up.
 //   - Metal is like any other defect.
+//   - Under a slanting edge what defects take of an offcut is told by the lowest of a band
+//     of heights.
 //   - Strips of nearly the same height, or of the same height where they meet the
 //     same defects, are valued together, each part of them as the best of them
 //     (offers.go).
 //   - Where blanks start and end is known to a cell only, a few inches at first
 //     and smaller where it matters (crosscut.go): a blank is worth what the longest
 //     one between its two cells would be.
+//
+// That a cell holds a part, and a strip one unless the far edge cuts into it, relaxes
+// nothing: otherwise an offcut as high as the strip, or along the whole blank, is worth more.
 //
 // The cutting with which a bound was found can be told (sketch.go). On flat boards in whole
 // marks it is mostly a valid one, or nearly.

@@ -106,10 +106,18 @@ func (w *Board) tall(l *lane, h height) layout.Length { return w.y.upTo(h.hi) - 
 // by how high they are.
 type offcuts []stretch
 
-// stretch is offcuts of one height within some stretch along.
+// stretch is offcuts of one height, or of a band of heights.
 type stretch struct {
 	area
-	along layout.Span
+	band
+}
+
+// level is the height of offcuts that are all equally high; 0 where they are not.
+func (m *stretch) level() layout.Length {
+	if m.slants {
+		return 0
+	}
+	return m.band.height
 }
 
 // offcutsOf is what strips in a range of heights hold of offcuts, when they start
@@ -130,7 +138,10 @@ func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
 			}
 			return cover / w.coverStep() * w.coverStep()
 		})
-		o = append(o, stretch{a, band.along})
+		o = append(o, stretch{a, band})
+	}
+	if len(o) > 1 && !slices.ContainsFunc(o, func(m stretch) bool { return len(m.holes) > 0 }) {
+		return o[len(o)-1:] // nothing that would have to be known by bands
 	}
 	return o
 }
@@ -142,13 +153,13 @@ func (w *Board) coverStep() layout.Length { return max(w.y.unit, w.wood.FullWidt
 // hindered reports whether a defect or the far edge takes anything from what strips
 // of their height hold where nothing is in the way; the far edge may take it all.
 func (o offcuts) hindered() bool {
-	return len(o) != 1 || len(o[0].holes) > 0 || o[0].along.Len() < o[0].w.wood.Length
+	return len(o) != 1 || len(o[0].holes) > 0 || o[0].slants
 }
 
 // same reports whether two are the same.
 func (o offcuts) same(p offcuts) bool {
 	return slices.EqualFunc(o, p, func(a, b stretch) bool {
-		return a.along == b.along && a.height == b.height && slices.Equal(a.holes, b.holes)
+		return a.band == b.band && (!a.slants || a.low == b.low) && slices.Equal(a.holes, b.holes)
 	})
 }
 

@@ -13,7 +13,8 @@ type plain struct {
 	rate   float64  // worth of a nanometre of offcut; 0 where there is none
 }
 
-// newPlain lays cells and offcuts along a strip, as chain does, from its start.
+// newPlain lays cells and offcuts along a strip, as chain does, from its start: bare is what
+// offcuts alone are worth, one that is the longer the more the strip holds.
 func (b *Bench) newPlain(l *lane, h int, worth []Value, s []stacks) plain {
 	w := b.w
 	n := w.places()
@@ -22,24 +23,43 @@ func (b *Bench) newPlain(l *lane, h int, worth []Value, s []stacks) plain {
 		p.rate = w.rate * float64(tall) / mm2
 		p.rest = make([]Value, n+1)
 	}
-	v, gap, most := p.worth, w.offcutGap(), none
+	v, gap, most, former := p.worth, w.offcutGap(), none, Value(0)
+	for i := range v[1:] {
+		v[i+1] = none
+	}
+	if !l.bare {
+		v[0] = none
+	}
 	for i := 0; i <= n; i++ {
+		bare := Value(0)
+		if k := i - gap; p.rate > 0 && k >= 0 {
+			bare = p.after(w.x.upTo(i) + w.soon - w.shop.CrosscutKerf)
+			if v[k] >= 0 {
+				most = max(most, v[k]-p.before(w.x.at(k)))
+			}
+			if most > none {
+				v[i] = max(v[i], most+bare)
+			}
+		}
+		if l.bare {
+			v[i] = max(v[i], bare)
+		}
 		if i > 0 {
 			v[i] = max(v[i], v[i-1])
 		}
-		if k := i - gap; p.rate > 0 && k >= 0 {
-			most = max(most, v[k]-p.before(w.x.at(k)))
-			v[i] = max(v[i], most+p.after(w.x.upTo(i)+w.soon-w.shop.CrosscutKerf))
-		}
 		if p.rate > 0 {
-			p.rest[i] = v[i] - p.before(w.x.at(i))
+			p.rest[i] = none
+			if v[i] >= 0 {
+				p.rest[i] = v[i] - p.before(w.x.at(i))
+			}
 			if i > 0 {
 				p.rest[i] = max(p.rest[i], p.rest[i-1])
 			}
 		}
+		former = max(former, v[i], bare)
 		for k := range worth {
 			if to := i + l.classes[k].advance; worth[k] > 0 && to <= n {
-				v[to] = max(v[to], v[i]+worth[k])
+				v[to] = max(v[to], former+worth[k])
 			}
 		}
 	}
@@ -52,7 +72,7 @@ func (p *plain) after(x layout.Length) Value  { return Value(p.rate*float64(x)) 
 // in is what the strip is worth in a blank from a to e, with positions counted from
 // where things may begin in it.
 func (p *plain) in(w *Board, a, e layout.Length) Value {
-	best := p.worth[max(0, w.x.down(e-a-2*w.inset+w.shop.CrosscutKerf))]
+	best := max(0, p.worth[max(0, w.x.down(e-a-2*w.inset+w.shop.CrosscutKerf))])
 	if p.rate == 0 {
 		return best
 	}
@@ -61,7 +81,7 @@ func (p *plain) in(w *Board, a, e layout.Length) Value {
 	if w.inset > w.end {
 		best = max(best, p.worth[max(0, w.x.down(room+w.shop.CrosscutKerf))])
 	}
-	if k := w.x.down(room - w.shop.MinOffcutLength); k >= 0 {
+	if k := w.x.down(room - w.shop.MinOffcutLength); k >= 0 && p.rest[k] > none {
 		best = max(best, p.rest[k]+p.after(room))
 	}
 	return best

@@ -97,55 +97,78 @@ type cellAt struct {
 func (b *Bench) cellsOf(r *row, s blankSpan) []cellAt {
 	w := b.w
 	b.chain(r, s.a)
-	first, parts := w.x.from(s.a+w.end), w.x.from(s.a+w.inset)
+	first := w.x.from(s.a + w.end)
+	t := trail{b: b, row: r, first: first, parts: w.x.from(s.a + w.inset)}
+	if level, edge := b.newStripOffcuts(r, first); level != nil {
+		t.offcut = level.worth
+	} else if edge != nil {
+		t.offcut = edge.worth
+	}
 	i := min(w.x.down(s.e-w.inset+w.shop.CrosscutKerf), len(b.v)-1)
 	if i < first {
 		return nil
 	}
-	best := b.v[i]
-	for k := range r.offcuts {
-		o, end := &b.kinds[k], min(s.e-w.end+w.late, r.offcuts[k].along.Hi)
-		for n := o.first; n < len(b.v) && w.x.at(n)+w.shop.MinOffcutLength <= end; n++ {
-			if v := b.v[n] - o.before[n] + r.offcuts[k].after(end); v > best {
-				best, i = v, n
+	if w.inset > w.end {
+		best, last := b.v[i], i
+		for n := i + 1; n <= min(w.x.down(s.e-w.end+w.shop.CrosscutKerf), len(b.v)-1); n++ {
+			if b.kept[n] > best {
+				best, last = b.kept[n], n
 			}
+		}
+		if last > i {
+			i = t.keptFrom(last, best)
 		}
 	}
 	var list []cellAt
-	for i > first {
-		to, c := b.stepBack(r, i, parts)
-		if c != nil {
-			list = append(list, cellAt{c, to})
+	for i > first && b.v[i] >= 0 {
+		var c *class
+		if i, c = t.stepBack(i); c != nil {
+			list = append(list, cellAt{c, i})
+			if b.v[i] < b.bare[i] {
+				break // but one offcut before it
+			}
 		}
-		i = to
 	}
 	slices.Reverse(list)
 	return list
 }
 
-// stepBack tells from which position the one at hand was reached along a strip, and by a
-// cell of which class, if by any.
-func (b *Bench) stepBack(r *row, i, parts int) (from int, by *class) {
-	v := b.v
+// trail is the way back along a strip.
+type trail struct {
+	b            *Bench
+	row          *row
+	first, parts int
+	offcut       func(v []Value, from, to int) Value // nil where none is kept
+}
+
+// stepBack tells from which position the one at hand was reached, and by a cell of which
+// class, if by any.
+func (t *trail) stepBack(i int) (from int, by *class) {
+	v, bare := t.b.v, t.b.bare
 	if v[i] == v[i-1] {
 		return i - 1, nil
 	}
-	for k := range r.cells {
-		c := &r.cells[k]
-		if at := i - c.advance; at >= parts && at <= b.w.x.n && c.zoneAt[at] >= 0 && v[at]+c.worth[c.zoneAt[at]] == v[i] {
+	for k := range t.row.cells {
+		c := &t.row.cells[k]
+		if at := i - c.advance; at >= t.parts && at <= t.b.w.x.n && c.zoneAt[at] >= 0 && max(v[at], bare[at])+c.worth[c.zoneAt[at]] == v[i] {
 			return at, c.class
 		}
 	}
-	for k := range r.offcuts {
-		o := &b.kinds[k]
-		for at := o.first; i <= o.end && at <= i-o.gap; at++ {
-			if v[at]-o.before[at]+o.after[i] == v[i] {
-				return at, nil
+	return t.keptFrom(i, v[i]), nil
+}
+
+// keptFrom is where the offcut starts that makes the strip worth so much up to a position.
+func (t *trail) keptFrom(i int, worth Value) int {
+	v := t.b.v
+	if t.offcut != nil {
+		for k := t.first; k <= i-t.b.w.offcutGap(); k++ {
+			if v[k] >= 0 && v[k]+t.offcut(v, k, i) == worth {
+				return k
 			}
 		}
 	}
-	b.whole = false
-	return i - 1, nil
+	t.b.whole = false
+	return i - 1
 }
 
 // partsOf is what a cell holds that starts at position j across.
@@ -172,10 +195,10 @@ func (b *Bench) partsOf(l *lane, h height, j int, c *class, z *zone, cell layout
 	}
 	var parts []*layout.Node
 	leans := false
-	for k := b.belowEdge(&s, o, z, top, worth); k > 0; {
+	for k := b.belowEdge(&s, o, z, top, worth); k > 0 && (leans || s.most[k] >= 0); {
 		to, q := b.stepDown(c, z, s.most, j, k, &leans)
 		if q != nil {
-			parts = append(parts, b.leaf(q, j+to, cell))
+			parts = append(parts, b.leaf(q, j+k-q.advance, cell))
 		}
 		k = to
 	}
@@ -194,16 +217,19 @@ func (b *Bench) stepDown(c *class, z *zone, v []Value, j, k int, leans *bool) (f
 	if own[k] == own[k-1] {
 		return k - 1, nil
 	}
+	o := b.newCellOffcuts(c, c.cover[z.hit], j)
 	for i := range c.pieces {
 		q := &c.pieces[i]
 		at, gain := k-q.advance, b.gain(q)
 		switch {
 		case at < 0 || (q.entry > 0) != *leans || j+at > b.w.y.n || gain <= 0 || q.fails(c.hits[z.hit], q.across[j+at]):
-		case own[at]+gain == own[k]:
+		case *leans && u[at]+gain == u[k]:
 			return at, q
-		case *leans && at >= q.entry && v[at-q.entry]+gain == u[k]:
+		case !*leans && o.before(v, at)+gain == v[k]:
+			return o.withParts(v, at), q
+		case *leans && at >= q.entry && o.before(v, at-q.entry)+gain == u[k]:
 			*leans = false
-			return at - q.entry, q
+			return o.withParts(v, at-q.entry), q
 		}
 	}
 	if *leans {
@@ -214,13 +240,21 @@ func (b *Bench) stepDown(c *class, z *zone, v []Value, j, k int, leans *bool) (f
 		*leans = true
 		return k - exit, nil
 	}
-	if o := b.newCellOffcuts(c, c.cover[z.hit], j); o != nil {
+	if o != nil {
 		if at := o.start(v, k, o.end(k), v[k]); at >= 0 {
 			return at, nil
 		}
 	}
 	b.whole = false
 	return k - 1, nil
+}
+
+// withParts is position k, or the start of the stack where an offcut alone is before it.
+func (o *cellOffcuts) withParts(v []Value, k int) int {
+	if o.alone(k) > v[k] {
+		return 0
+	}
+	return k
 }
 
 // belowEdge is the position, of those of a stack that is worth so much in a zone, below the
@@ -240,7 +274,7 @@ func (b *Bench) belowEdge(s *stack, o *cellOffcuts, z *zone, top int, worth Valu
 func (o *cellOffcuts) start(v []Value, before int, end layout.Length, worth Value) int {
 	for at := range before {
 		low := o.w.y.at(o.from + at)
-		if low+o.w.shop.MinOffcutWidth <= end && v[at]-o.below(low, 0)+o.below(end, 1)+1 == worth {
+		if v[at] >= 0 && low+o.w.shop.MinOffcutWidth <= end && v[at]-o.below(low, 0)+o.below(end, 1)+1 == worth {
 			return at
 		}
 	}

@@ -10,9 +10,11 @@ import (
 // are worth at most: of the class's pieces and offcuts between the positions from
 // and to across, by
 //
-//	V[t] = max(V[t-1], V[t-advance] + price, V[k] + an offcut between k and t, U[t-exit])
-//	U[t] = max(U[t-1], U[t-advance] + price, V[t-entry-advance] + price)
+//	V[t] = max(V[t-1], W[t-advance] + price, V[k] + an offcut between k and t, U[t-exit])
+//	U[t] = max(U[t-1], U[t-advance] + price, W[t-entry-advance] + price)
+//	W[t] = max(V[t], an offcut up to t)
 //
+// for a cell that holds no part is worth no more than an offcut as high as the strip, and
 // where U is for pieces that lean otherwise than the strip: they lose a kerf before
 // the first of them and a wedge behind the last. Where the far edge slants, no wood is
 // lost to joint it that an offcut along it could hold, so a stack up to there is worth
@@ -108,7 +110,7 @@ func (s *stack) row(at, n int) stack {
 // upTo is what a stack is worth that ends before a position in a zone, or along the far
 // edge there.
 func (s *stack) upTo(o *cellOffcuts, z *zone, to int) Value {
-	best := s.most[max(0, min(to, z.top)-o.from)]
+	best := max(0, s.most[max(0, min(to, z.top)-o.from)])
 	if s.keep == nil || z.far <= 0 {
 		return best
 	}
@@ -128,23 +130,23 @@ func (s *stacks) alone(n int) Value {
 	if s.clear.most == nil {
 		return 0
 	}
-	return s.clear.most[min(n, s.n)]
+	return max(0, s.clear.most[min(n, s.n)])
 }
 
 // stack is the values V and K from position from on.
 func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) stack {
 	w := b.w
-	v := size(b.column, to-from+1, Value(0))
+	v := size(b.column, to-from+1, none)
 	b.column = v
 	u, exit := b.foreign(c, len(v))
 	o := b.newCellOffcuts(c, cover, from)
 	var keep []Value
 	if o != nil && w.slants() {
-		b.keeps = size(b.keeps, len(v), -Value(o.below(w.y.at(from), 0)))
+		b.keeps = size(b.keeps, len(v), none)
 		keep = b.keeps
 	}
 	for k := 1; k < len(v); k++ {
-		v[k] = max(v[k], v[k-1])
+		v[k] = v[k-1]
 		if u != nil {
 			u[k] = u[k-1]
 		}
@@ -155,12 +157,12 @@ func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) st
 				continue
 			}
 			if q.entry == 0 {
-				v[k] = max(v[k], v[at]+gain)
+				v[k] = max(v[k], o.before(v, at)+gain)
 				continue
 			}
 			u[k] = max(u[k], u[at]+gain)
 			if at >= q.entry {
-				u[k] = max(u[k], v[at-q.entry]+gain)
+				u[k] = max(u[k], o.before(v, at-q.entry)+gain)
 			}
 		}
 		if u != nil && k >= exit {
@@ -169,7 +171,7 @@ func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) st
 		if o != nil {
 			v[k] = max(v[k], o.endingAt(v, k))
 		}
-		if keep != nil {
+		if keep != nil && v[k] >= 0 {
 			keep[k] = max(keep[k-1], v[k]-o.below(w.y.at(from+k), 0))
 		}
 	}
@@ -227,13 +229,30 @@ func (o *cellOffcuts) endingAt(v []Value, k int) Value {
 	w := o.w
 	end := o.end(k)
 	for o.next < k && w.y.at(o.from+o.next)+w.shop.MinOffcutWidth <= end {
-		o.most = max(o.most, v[o.next]-o.below(w.y.at(o.from+o.next), 0))
+		if v[o.next] >= 0 {
+			o.most = max(o.most, v[o.next]-o.below(w.y.at(o.from+o.next), 0))
+		}
 		o.next++
 	}
 	if o.most == none {
 		return none
 	}
 	return o.most + o.below(end, 1) + 1
+}
+
+// before is the most before a part that starts in position k: with parts, or an offcut alone.
+func (o *cellOffcuts) before(v []Value, k int) Value { return max(v[k], o.alone(k)) }
+
+// alone is an offcut from the start of the cell to position k; 0 where none is kept.
+func (o *cellOffcuts) alone(k int) Value {
+	if o == nil || k <= 0 {
+		return 0
+	}
+	low, end := o.w.y.at(o.from), o.end(k)
+	if low+o.w.shop.MinOffcutWidth > end {
+		return 0
+	}
+	return max(0, o.below(end, 1)+1-o.below(low, 0))
 }
 
 // below is the worth of the cell's wood up to y, up is 1 to round it up.

@@ -92,7 +92,7 @@ func (w *Board) edge(c *class, j int) layout.Length {
 
 // edgeSteps is into how many steps a position is divided where it tells how high an
 // offcut along the slanting far edge is.
-const edgeSteps = 8
+const edgeSteps = 4
 
 // held is no less than a place that a slanting far edge reaches, for offcuts of cells; 0
 // where none is kept there.

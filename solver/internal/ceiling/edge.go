@@ -1,0 +1,182 @@
+package ceiling
+
+import "sawbill/layout"
+
+// edgeOffcuts seeks the offcuts between the cells of a strip into which a slanting far edge
+// cuts. An offcut is a rectangle, so it is as high as the wood is at its narrower end: the
+// worth of one from k to i is a product of that height and of the length between the two,
+// which is linear in what the other end gives. The best other end is sought among straight
+// lines. What defects take of it is known by bands of height.
+type edgeOffcuts struct {
+	w             *Board
+	bands         offcuts
+	before, after [][]Value // by band: what defects take up to a position, and up to the kerf before it; nil: nothing
+	first, gap    int
+	// Millimetres: of the wood above the strip's reference edge at the butt, what it gains
+	// along, the height of the strip, the least of an offcut; the unit of positions and how
+	// far from its position an offcut may begin and end.
+	butt, slope, tall, least float64
+	unit, begins, ends       float64
+	parts, none              edgeRun
+}
+
+// edgeRun is the offcuts behind some states of a strip.
+type edgeRun struct {
+	o     *edgeOffcuts
+	next  int // where no offcut that starts there was looked at
+	band  int // of the offcuts that are looked at: on boards that narrow one after the other
+	lines [mostBands]envelope
+}
+
+const mm = float64(layout.Millimetre)
+
+// begin makes ready for the offcuts of a strip from a position on.
+func (o *edgeOffcuts) begin(b *Bench, bands offcuts, first int) {
+	w, low := b.w, bands[0].low
+	o.w, o.bands, o.first, o.gap = w, bands, first, w.offcutGap()
+	o.butt, o.slope = float64(w.wood.Width-low)/mm, float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length)
+	o.tall, o.least = float64(bands[len(bands)-1].band.height)/mm, float64(w.shop.MinOffcutWidth)/mm
+	o.unit, o.begins, o.ends = float64(w.x.unit)/mm, float64(-w.soon)/mm, float64(w.x.slack-w.shop.CrosscutKerf)/mm
+	o.before, o.after = o.before[:0], o.after[:0]
+	for g := range bands {
+		var before, after []Value
+		if len(bands[g].holes) > 0 {
+			before, after = b.measure(2*g, &bands[g], first, -w.soon, 0), b.measure(2*g+1, &bands[g], first, w.x.slack-w.shop.CrosscutKerf, 1)
+		}
+		o.before, o.after = append(o.before, before), append(o.after, after)
+	}
+	o.parts.begin(o)
+	o.none.begin(o)
+}
+
+func (r *edgeRun) begin(o *edgeOffcuts) {
+	r.o, r.next, r.band = o, o.first, len(o.bands)-1
+	for g := range r.lines {
+		r.lines[g].reset()
+	}
+}
+
+// height is how high an offcut may be at x, millimetres.
+func (o *edgeOffcuts) height(x float64) float64 { return min(o.tall, o.butt+o.slope*x) }
+
+// at is the place of position i, millimetres.
+func (o *edgeOffcuts) at(i int) float64 { return o.unit * float64(i) }
+
+// bandOf is the band of offcuts so high, no higher than a former one or no lower.
+func (o *edgeOffcuts) bandOf(height float64) int {
+	g := len(o.bands) - 1
+	for g > 0 && height <= float64(o.bands[g].sure)/mm {
+		g--
+	}
+	return g
+}
+
+// defective is what defects take up to a position, as worth less than none.
+func defective(of []Value, i int) Value {
+	if of == nil {
+		return 0
+	}
+	return of[i]
+}
+
+// endingAt is the most with an offcut that ends before position i.
+func (r *edgeRun) endingAt(v []Value, i int) Value {
+	o := r.o
+	if o.slope > 0 {
+		return r.widening(v, i)
+	}
+	height := o.endHeight(i)
+	if height < o.least {
+		return none
+	}
+	if g := o.bandOf(height); g != r.band {
+		r.band, r.next = g, o.first
+		r.lines[0].reset()
+	}
+	lines := &r.lines[0]
+	for ; r.next <= i-o.gap; r.next++ {
+		if k := r.next; v[k] >= 0 && (k == o.first || v[k] > v[k-1]) {
+			lines.add(o.line(v, k, r.band))
+		}
+	}
+	if lines.none() {
+		return none
+	}
+	return o.narrow(lines.at(-height), height, r.band, i)
+}
+
+// endHeight is how high an offcut is that ends before position i, on a board that narrows.
+func (o *edgeOffcuts) endHeight(i int) float64 {
+	return o.height(o.at(i) - float64(o.w.shop.CrosscutKerf)/mm)
+}
+
+// line is what the start of an offcut at k gives, on a board that narrows: by how much more
+// it is worth with every millimetre that it is lower, and its worth at no height.
+func (o *edgeOffcuts) line(v []Value, k, g int) (slope, worth float64) {
+	return o.w.rate * (o.at(k) + o.begins), float64(v[k] - defective(o.before[g], k))
+}
+
+// narrow is the worth of an offcut so high that ends before position i, where the line of
+// its start gives so much.
+func (o *edgeOffcuts) narrow(start, height float64, g, i int) Value {
+	return Value(start+o.w.rate*height*(o.at(i)+o.ends)) + defective(o.after[g], i) + 2
+}
+
+// widening is endingAt on a board that is wider at its tip: there offcuts are as high as
+// the wood is where they start.
+func (r *edgeRun) widening(v []Value, i int) Value {
+	o := r.o
+	for ; r.next <= i-o.gap; r.next++ {
+		k := r.next
+		height := o.startHeight(k)
+		if v[k] < 0 || height < o.least {
+			continue
+		}
+		g := o.bandOf(height)
+		r.lines[g].add(o.wideLine(v, height, g, k))
+	}
+	best := none
+	for g := range o.bands {
+		if !r.lines[g].none() {
+			best = max(best, o.wide(r.lines[g].at(o.at(i)+o.ends), g, i))
+		}
+	}
+	return best
+}
+
+// startHeight is how high an offcut is that starts in position k, on a board that widens.
+func (o *edgeOffcuts) startHeight(k int) float64 {
+	return o.height(o.at(k) + float64(o.w.x.slack)/mm)
+}
+
+// wideLine is what the start of an offcut at k gives, on a board that widens: by how much
+// more it is worth with every millimetre that it is longer, and its worth up to the butt.
+func (o *edgeOffcuts) wideLine(v []Value, height float64, g, k int) (slope, worth float64) {
+	slope = o.w.rate * height
+	return slope, float64(v[k]-defective(o.before[g], k)) - slope*(o.at(k)+o.begins)
+}
+
+func (o *edgeOffcuts) wide(start float64, g, i int) Value {
+	return Value(start) + defective(o.after[g], i) + 2
+}
+
+// worth is the most with the offcut from position k to i, less v[k]; none where there is no
+// such offcut.
+func (o *edgeOffcuts) worth(v []Value, k, i int) Value {
+	if o.slope > 0 {
+		height := o.startHeight(k)
+		if height < o.least {
+			return none
+		}
+		g := o.bandOf(height)
+		slope, worth := o.wideLine(v, height, g, k)
+		return o.wide(slope*(o.at(i)+o.ends)+worth, g, i) - v[k]
+	}
+	height := o.endHeight(i)
+	if height < o.least {
+		return none
+	}
+	g := o.bandOf(height)
+	slope, worth := o.line(v, k, g)
+	return o.narrow(slope*-height+worth, height, g, i) - v[k]
+}
