@@ -15,16 +15,28 @@ const leastSteps = 1_000_000
 
 // turn reports whether the proof may go on.
 func (c *pace) turn(s *search) bool {
-	c.search += max(leastSteps, s.steps()-c.done)
-	c.done = s.steps()
+	c.search += max(leastSteps, s.work()-c.done)
+	c.done = s.work()
 	return c.proof <= c.search
 }
 
 // end counts a step of the proof.
 func (c *pace) end(s *search) {
-	c.proof += s.steps() - c.done
-	c.done = s.steps()
+	c.proof += s.work() - c.done
+	c.done = s.work()
 }
+
+// work is how much the workers have done, in steps of a look of the proof.
+func (s *search) work() int {
+	sum := 0
+	for _, w := range s.workers {
+		sum += pricingSteps*w.bench.Work + w.looks
+	}
+	return sum
+}
+
+// pricingSteps is how many steps of a look take as long as one of a pricing.
+const pricingSteps = 2
 
 // steps is how much the workers have done, in steps of a few nanoseconds.
 func (s *search) steps() int {

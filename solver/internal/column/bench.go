@@ -10,6 +10,8 @@ type Bench struct {
 	// Steps counts positions gone through along strips and across blanks, which each
 	// take a few nanoseconds.
 	Steps int
+	// Work counts what of that was looked at, in steps of some nanoseconds.
+	Work int
 
 	w     *Board
 	worth []Value // of a leaf, by piece

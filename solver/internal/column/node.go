@@ -76,6 +76,7 @@ func (b *Bench) nodeRun(t across, y1 layout.Length) {
 	node.j0 = w.y.up(node.near)
 	n := w.y.up(w.top+w.shop.RipKerf) + 1
 	b.Steps += n * len(b.tried)
+	b.Work += n
 	b.nodeReset(n, t.m)
 	b.markUseful(t.k, t.m)
 	opened := node.near + w.y.unit // beyond that strips of every lean may be the first
@@ -137,6 +138,7 @@ func (b *Bench) nodeReset(n int, m mode) {
 func (b *Bench) nodePush(t across, layer, j int, list []int32) {
 	w, node := b.w, &b.rough.node
 	lean, held := node.layers.next(layer)
+	b.Work += len(list)
 	for _, s := range list {
 		st := &w.strips[s]
 		id := t.lie.profileAt[s][j]

@@ -67,6 +67,7 @@ func (b *Bench) stripFrom(id int, be blankEnds, row []Value) {
 func (b *Bench) stripRun(id, a, first, n int) {
 	w, p := b.w, b.profile(id)
 	b.Steps += n - first
+	b.Work += (n-first)/8 + 4
 	partsFrom := w.x.up(w.x.at(a) + max(w.end, w.shop.Snipe))
 	var inner *stripKeep
 	if w.cfg.InnerOffcuts {
@@ -96,6 +97,7 @@ func (b *Bench) stripRun(id, a, first, n int) {
 		if i > w.x.n || i < partsFrom {
 			continue
 		}
+		b.Work += 1 + len(lines)
 		for k := range lines {
 			l := &lines[k]
 			j := i + l.advance
