@@ -152,7 +152,7 @@ func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
 // row is the row with some worths and offcuts.
 func (n *laneWork) row(o offcuts, worth []Value) int32 {
 	b := n.b
-	sum := sumOf(worth)
+	sum := sumOf(o.sum(), worth)
 	for _, id := range n.known[sum] {
 		if k := &n.full[int(id)-n.first]; slices.Equal(k.worth, worth) && k.offcuts.same(o) {
 			return id
@@ -166,10 +166,25 @@ func (n *laneWork) row(o offcuts, worth []Value) int32 {
 	return id
 }
 
+// sum is a number that tells most offcuts apart that are not the same.
+func (o offcuts) sum() uint64 {
+	sum := uint64(14695981039346656037)
+	for i := range o {
+		m := &o[i]
+		sum = (sum ^ uint64(m.band.height)) * 1099511628211
+		if m.slants {
+			sum = (sum ^ uint64(m.low)) * 1099511628211
+		}
+		for _, h := range m.holes {
+			sum = (sum ^ uint64(h.cover)) * 1099511628211
+		}
+	}
+	return sum
+}
+
 // sumOf is a number that is most often another for other values (Fowler, Noll & Vo
 // 1991).
-func sumOf(values []Value) uint64 {
-	sum := uint64(14695981039346656037)
+func sumOf(sum uint64, values []Value) uint64 {
 	for _, v := range values {
 		sum = (sum ^ uint64(v)) * 1099511628211
 	}
