@@ -71,7 +71,7 @@ func (b *Bench) sketchStrip(p *plain, j int, s blankSpan) *layout.Node {
 		}
 	}
 	r := newRow(l, w.offcutsOf(l, h, []int{j}), slices.Clone(b.worth))
-	strip := &layout.Node{Rect: layout.Rect{X1: s.a, X2: s.e, Y1: w.y.at(j), Y2: max(w.y.at(j), w.y.at(j+h.lo)-l.kerf)}, Cut: layout.Crosscut, Lean: l.lean.by}
+	strip := &layout.Node{Rect: layout.Rect{X1: s.a, X2: s.e, Y1: w.y.at(j), Y2: max(w.y.at(j), w.y.at(j+h.lo)-l.kerf)}, Cut: layout.Crosscut, Lean: w.leanOf(l)}
 	for _, at := range b.cellsOf(&r, s) {
 		c := at.class
 		cell := &layout.Node{Rect: strip.Rect, Cut: layout.Rip}
@@ -85,6 +85,18 @@ func (b *Bench) sketchStrip(p *plain, j int, s blankSpan) *layout.Node {
 		return nil
 	}
 	return strip
+}
+
+// leanOf is how far the strips of a lane lean, which the lane has rounded down.
+func (w *Board) leanOf(l *lane) layout.Length {
+	for i := range l.classes {
+		for _, q := range l.classes[i].pieces {
+			if q.native {
+				return w.bill[q.row].Lean()
+			}
+		}
+	}
+	return 0
 }
 
 // cellAt is a cell of a class that starts at a position along.

@@ -9,7 +9,8 @@ import (
 // FromSketch makes a cut of a sketch of one: blanks, their strips, the cells of these and
 // the parts in the cells, with the least places where each may lie. What does not fit
 // there is moved on or left out, and what is left over is kept where it is large enough.
-// Strips that lean, and blanks that must be ripped before they are trued, are left out.
+// Parts that lean otherwise than their strip, and blanks that must be ripped before they are
+// trued, are left out.
 func (w *Board) FromSketch(sketch *layout.Node, price []Value) Cut {
 	root := &layout.Node{Rect: w.wood.Frame(), Cut: layout.Crosscut}
 	at := w.shop.EndTrim
@@ -69,11 +70,16 @@ type sketching struct {
 func (s *sketching) lay(sketch *layout.Node) {
 	w := s.w
 	s.usable = w.shop.Usable(w.wood, s.blank.Rect)
-	y := s.usable.Y1
+	var last *layout.Node
 	for _, c := range sketch.Children {
+		l := w.leanNamed(c.Lean)
+		y := s.usable.Y1 + l.inset()
+		if last != nil {
+			y = last.Y2 + w.leanNamed(last.Lean).apart(l)
+		}
 		if strip := s.strip(c, max(c.Y1, y)); strip != nil {
 			s.blank.Children = append(s.blank.Children, strip)
-			y = strip.Y2 + w.shop.RipKerf
+			last = strip
 		}
 	}
 	if s.m.must > 0 && !s.holds {
@@ -84,31 +90,33 @@ func (s *sketching) lay(sketch *layout.Node) {
 // strip is a strip that begins at y; nil where nothing of it may be.
 func (s *sketching) strip(sketch *layout.Node, y layout.Length) *layout.Node {
 	w := s.w
-	strip := &layout.Node{Rect: s.usable, Cut: layout.Crosscut}
+	l := w.leanNamed(sketch.Lean)
+	top := w.top - l.by - l.inset()
+	strip := &layout.Node{Rect: s.usable, Cut: layout.Crosscut, Lean: l.by}
 	strip.Y1, strip.Y2 = y, y
 	x := max(s.usable.X1, s.blank.X1+w.shop.Snipe)
 	last := min(s.usable.X2, s.blank.X2-w.shop.Snipe)
 	for _, c := range sketch.Children {
 		x1 := max(c.X1, x)
-		cell := &layout.Node{Rect: layout.Rect{X1: x1, X2: x1 + c.Length(), Y1: y}, Cut: layout.Rip}
+		cell := &layout.Node{Rect: layout.Rect{X1: x1, X2: x1 + c.Length(), Y1: y}, Cut: layout.Rip, Lean: l.by}
 		if cell.X2 > last {
 			continue
 		}
-		if cell.Children = s.parts(c, cell.Rect); len(cell.Children) == 0 {
+		if cell.Children = s.parts(c, cell.Rect, l); len(cell.Children) == 0 {
 			continue
 		}
 		strip.Y2 = max(strip.Y2, cell.Children[len(cell.Children)-1].Y2)
 		strip.Children = append(strip.Children, cell)
 		x = cell.X2 + w.shop.CrosscutKerf
 	}
-	if tall := min(sketch.Y2, w.top); tall > strip.Y2 && w.leaves(strip, tall) {
+	if tall := min(sketch.Y2, top); tall > strip.Y2 && w.leaves(strip, tall) {
 		strip.Y2 = tall
 	}
 	strip.Children = slices.DeleteFunc(strip.Children, func(cell *layout.Node) bool {
 		cell.Y2 = strip.Y2
 		return !w.divides(cell)
 	})
-	if strip.Y2 > w.top || len(strip.Children) == 0 {
+	if strip.Y2 > top || len(strip.Children) == 0 {
 		return nil
 	}
 	s.holds = s.holds || slices.ContainsFunc(strip.Leaves(), func(l *layout.Node) bool { return w.needOf(l) == s.m.must })
@@ -146,14 +154,14 @@ func (w *Board) divides(cell *layout.Node) bool {
 	return w.shop.RipAgain && cell.Length() >= w.shop.MinRipLength
 }
 
-// parts lays the parts of a cell.
-func (s *sketching) parts(sketch *layout.Node, cell layout.Rect) []*layout.Node {
+// parts lays the parts of a cell that lean as its strip does.
+func (s *sketching) parts(sketch *layout.Node, cell layout.Rect, l lean) []*layout.Node {
 	w := s.w
 	var list []*layout.Node
 	y := cell.Y1
 	for _, p := range sketch.Children {
 		piece := w.wayOf(p)
-		if piece == nil || piece.lean != 0 || !s.allows(piece.thickness) {
+		if piece == nil || w.leans[piece.lean].by != l.by || !s.allows(piece.thickness, l) {
 			continue
 		}
 		leaf := &layout.Node{Rect: cell}
@@ -162,13 +170,14 @@ func (s *sketching) parts(sketch *layout.Node, cell layout.Rect) []*layout.Node 
 		w.setPart(leaf, piece)
 		if w.holds(leaf, s.blank.Rect) {
 			list = append(list, leaf)
-			y = leaf.Y2 + w.shop.RipKerf
+			y = leaf.Y2 + l.kerf
 		}
 	}
 	return list
 }
 
-// allows reports whether square strips of a thickness may lie in the blank.
-func (s *sketching) allows(thickness layout.Length) bool {
-	return (s.m.only == 0 || thickness == s.m.only) && thickness <= s.m.most
+// allows reports whether strips of a thickness and a lean may lie in the blank: those that
+// lean are not planed thinner than it.
+func (s *sketching) allows(thickness layout.Length, l lean) bool {
+	return (s.m.only == 0 || thickness == s.m.only) && (thickness == s.m.most || thickness < s.m.most && l.by == 0)
 }
