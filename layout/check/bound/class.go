@@ -56,7 +56,6 @@ func (p *piece) blocked(hit uint64) bool { return p.blockA&hit != 0 && p.blockB&
 // may hold parts that lean otherwise than itself.
 func (w *wood) setClasses(p *layout.Problem, prices map[string]layout.Money) {
 	ways := w.ways(p, prices)
-	w.single = !w.twoLean(ways)
 	w.setBrief(ways)
 	w.setDefects()
 	for i := range ways {

@@ -59,8 +59,7 @@
 //   - Machines limit how wide a strip is; what a rough rip for their sake costs beyond
 //     the above is not reckoned with.
 //   - A strip that leans loses a kerf beside the reference edge, and its wedge beside
-//     the far edge. Of what lies beyond it, it keeps its kerf, however that leans, or where
-//     no two that lean fit side by side, its wedge as well. Parts
+//     the far edge. Of what lies beyond it, it keeps its kerf, however that leans. Parts
 //     that lean otherwise than their strip lose a kerf before the first of them and the
 //     least wedge behind the last, in square strips, and nothing in others.
 //   - Layers are counted as far as the thickness of the board goes, whatever quantity

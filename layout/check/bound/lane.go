@@ -67,26 +67,12 @@ func (w *wood) briefest(short layout.Length) layout.Length {
 }
 
 // behind is the least between a strip of a lean and what lies beyond it: of a square
-// one a rip, or a rough rip and the joint of one edge; of others at least their kerf, and
-// their wedge where none nests against the next.
+// one a rip, or a rough rip and the joint of one edge; of others at least their kerf.
 func (w *wood) behind(l lean) layout.Length {
-	switch {
-	case l.by == 0:
+	if l.by == 0 {
 		return w.stripKerf
-	case w.single:
-		return l.kerf + l.by
 	}
 	return l.kerf
-}
-
-// twoLean reports whether two strips that lean may fit side by side, for some of the ways.
-func (w *wood) twoLean(ways []way) bool {
-	return slices.ContainsFunc(ways, func(v way) bool {
-		return v.lean.by > 0 && slices.ContainsFunc(ways, func(o way) bool {
-			beside := v.width + max(v.lean.kerf, o.lean.kerf) + o.width
-			return o.lean.by > 0 && w.near+v.lean.kerf+beside+o.lean.by+o.lean.kerf+w.far <= w.board.FullWidth()
-		})
-	})
 }
 
 // groups lists the groups of classes of which a strip may hold parts: those of one

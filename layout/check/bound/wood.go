@@ -37,7 +37,6 @@ type wood struct {
 	brief   layout.Length // the shortest blank that holds a part
 	alones  []alone
 	bevels  []lean // of strips, the square first
-	single  bool   // no two strips that lean lie side by side
 	worth   worth
 	unsound [][]int64 // by position across, along: area of defects below; nil where none counts
 }

@@ -5,8 +5,8 @@ import "sawbill/layout"
 // band is the offcuts that are about equally high under the far edge: what defects take
 // of them is told by the lowest.
 type band struct {
-	height layout.Length // at the most
-	sure   layout.Length // at the least
+	most   layout.Length // how high at the most
+	sure   layout.Length // and at the least
 	slants bool          // the far edge cuts in
 }
 

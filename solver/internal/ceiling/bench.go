@@ -146,12 +146,9 @@ func (q *piece) standsIn(h height) bool {
 func room[T any](s []T, n int) []T { return slices.Grow(s[:0], n)[:n] }
 
 // extra is how many positions a stack may reach beyond its strip, for the kerf
-// above it may be wider than that of the strip, or stay below it, for its wedge.
+// above it may be wider than that of the strip.
 func (b *Bench) extra(l *lane) int {
 	w := b.w
-	if w.single && l.lean.by > 0 {
-		return -w.y.down(l.lean.by)
-	}
 	return int((max(0, w.shop.RipKerf-l.kerf) + w.y.unit - 1) / w.y.unit)
 }
 

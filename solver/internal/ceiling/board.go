@@ -35,7 +35,6 @@ type Board struct {
 	spots       []layout.Rect // defects as marked, of those that overlap only the first
 	rate        float64       // worth of a square millimetre of offcut, as a value
 	lanes       []lane
-	single      bool // no two strips that lean lie side by side
 	whole       area // the whole outline
 	bar         *bar // nil where things may lie side by side
 }

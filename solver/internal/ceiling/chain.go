@@ -71,7 +71,7 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 			bare[i] = max(bare[i], level.alone(i))
 		case edge != nil:
 			kept[i] = edge.parts.endingAt(v, i)
-			bare[i] = max(bare[i], edge.none.endingAt(bare, i))
+			bare[i] = max(bare[i], edge.bare.endingAt(bare, i))
 		}
 		v[i] = max(v[i], kept[i])
 		all := max(v[i], bare[i])
@@ -202,7 +202,7 @@ func (o *levelOffcuts) alone(i int) Value {
 func (o *levelOffcuts) worth(_ []Value, k, i int) Value { return o.after[i] - o.before[k] }
 
 // measure fills the i-th of the scratch rows with the worth up to every position
-// from first on and a shift beyond it; up is 1 to round it up.
+// from first on and a shift beyond it, rounded towards 0; up is 1 to round it up.
 func (b *Bench) measure(i int, m *stretch, first int, shift layout.Length, up Value) []Value {
 	w := b.w
 	for len(b.measured) <= i {

@@ -22,8 +22,7 @@
 //     blank, and defects reach as far across as in the shortest of the board's.
 //   - A machine limits how wide a strip is, not what a rough rip for its sake costs.
 //   - Strips that lean lose a kerf beside the reference edge and the wedge beside the
-//     far edge; what they take of strips that lean otherwise is their kerf alone, and the
-//     wedge where no two that lean fit side by side.
+//     far edge; what they take of strips that lean otherwise is their kerf alone.
 //   - Where everything that a place may be measured from is a multiple of the unit, a
 //     position stands for one place: some best cutting has all places on the grid
 //     (Herz 1972), the starts of blanks included. For the tree and the side of every

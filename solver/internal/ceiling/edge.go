@@ -13,11 +13,12 @@ type edgeOffcuts struct {
 	before, after [][]Value // by band: what defects take up to a position, and up to the kerf before it; nil: nothing
 	first, gap    int
 	// Millimetres: of the wood above the strip's reference edge at the butt, what it gains
-	// along, the height of the strip, the least of an offcut; the unit of positions and how
+	// along, the height of the strip, the least of an offcut,
+	// or a trifle less, for these are rounded; the unit of positions and how
 	// far from its position an offcut may begin and end.
 	butt, slope, tall, least float64
 	unit, begins, ends       float64
-	parts, none              edgeRun
+	parts, bare              edgeRun // behind a part, and before the first
 }
 
 // edgeRun is the offcuts behind some states of a strip.
@@ -35,7 +36,7 @@ func (o *edgeOffcuts) begin(b *Bench, bands offcuts, first int) {
 	w, low := b.w, bands[0].low
 	o.w, o.bands, o.first, o.gap = w, bands, first, w.offcutGap()
 	o.butt, o.slope = float64(w.wood.Width-low)/mm, float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length)
-	o.tall, o.least = float64(bands[len(bands)-1].band.height)/mm, float64(w.shop.MinOffcutWidth)/mm
+	o.tall, o.least = float64(bands[len(bands)-1].most)/mm, float64(w.shop.MinOffcutWidth-layout.Micrometre)/mm
 	o.unit, o.begins, o.ends = float64(w.x.unit)/mm, float64(-w.soon)/mm, float64(w.x.slack-w.shop.CrosscutKerf)/mm
 	o.before, o.after = o.before[:0], o.after[:0]
 	for g := range bands {
@@ -46,7 +47,7 @@ func (o *edgeOffcuts) begin(b *Bench, bands offcuts, first int) {
 		o.before, o.after = append(o.before, before), append(o.after, after)
 	}
 	o.parts.begin(o)
-	o.none.begin(o)
+	o.bare.begin(o)
 }
 
 func (r *edgeRun) begin(o *edgeOffcuts) {
@@ -99,7 +100,7 @@ func (r *edgeRun) endingAt(v []Value, i int) Value {
 			lines.add(o.line(v, k, r.band))
 		}
 	}
-	if lines.none() {
+	if lines.empty() {
 		return none
 	}
 	return o.narrow(lines.at(-height), height, r.band, i)
@@ -137,7 +138,7 @@ func (r *edgeRun) widening(v []Value, i int) Value {
 	}
 	best := none
 	for g := range o.bands {
-		if !r.lines[g].none() {
+		if !r.lines[g].empty() {
 			best = max(best, o.wide(r.lines[g].at(o.at(i)+o.ends), g, i))
 		}
 	}

@@ -17,7 +17,7 @@ func TestEnvelopeIsTheHighestLine(t *testing.T) {
 		var lines [][2]float64
 		slope, x := rng.Float64(), -10*rng.Float64()
 		for range 1 + rng.Intn(60) {
-			if rng.Intn(3) > 0 || e.none() {
+			if rng.Intn(3) > 0 || e.empty() {
 				slope += float64(rng.Intn(3)) * rng.Float64()
 				lines = append(lines, [2]float64{slope, 20 * rng.NormFloat64()})
 				e.add(slope, lines[len(lines)-1][1])
@@ -48,7 +48,7 @@ func TestEdgeOffcutsAreTheBest(t *testing.T) {
 		}
 		b := &Bench{w: w}
 		first := rng.Intn(w.x.n / 2)
-		tall := row.offcuts[len(row.offcuts)-1].band.height
+		tall := row.offcuts[len(row.offcuts)-1].most
 		var o edgeOffcuts
 		o.begin(b, row.offcuts, first)
 		v := make([]Value, w.places()+1)

@@ -10,7 +10,7 @@ type envelope struct {
 
 func (e *envelope) reset() { e.slope, e.worth, e.best = e.slope[:0], e.worth[:0], 0 }
 
-func (e *envelope) none() bool { return len(e.slope) == 0 }
+func (e *envelope) empty() bool { return len(e.slope) == 0 }
 
 // add adds a line, no flatter than those before.
 func (e *envelope) add(slope, worth float64) {

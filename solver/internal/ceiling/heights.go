@@ -117,7 +117,7 @@ func (m *stretch) level() layout.Length {
 	if m.slants {
 		return 0
 	}
-	return m.band.height
+	return m.most
 }
 
 // offcutsOf is what strips in a range of heights hold of offcuts, when they start
@@ -130,7 +130,7 @@ func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
 	low := w.y.at(slices.Min(starts))
 	var o offcuts
 	for _, band := range w.bands(low, tall) {
-		a := w.newArea(low, band.height, func(spot layout.Rect) layout.Length {
+		a := w.newArea(low, band.most, func(spot layout.Rect) layout.Length {
 			cover := spot.Width()
 			for _, j := range starts {
 				lo, hi := w.y.upTo(j), w.y.at(j+h.lo)-l.kerf

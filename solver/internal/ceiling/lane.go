@@ -9,7 +9,6 @@ import (
 // setLanes gathers the parts by thickness and lean. Where a strip is ripped again,
 // it may hold parts that lean otherwise than itself.
 func (w *Board) setLanes(p *layout.Problem, ways []way) {
-	w.single = w.singleLean(ways)
 	for i := range ways {
 		l := w.laneOf(&ways[i])
 		l.longest = max(l.longest, w.longest(&ways[i]))
@@ -36,26 +35,10 @@ func (w *Board) laneOf(v *way) *lane {
 		l := lane{thickness: v.thickness, lean: v.lean, kerf: w.stripKerf, topKerf: w.shop.RipKerf}
 		if v.lean.by > 0 {
 			l.kerf, l.topKerf = v.lean.kerf, v.lean.kerf-v.lean.by
-			if w.single {
-				l.kerf += v.lean.by
-			}
 		}
 		w.lanes = append(w.lanes, l)
 	}
 	return &w.lanes[i]
-}
-
-// singleLean reports whether no two strips that lean fit side by side: then none nests
-// against the next, and what lies beyond one is as far away as its wedge.
-func (w *Board) singleLean(ways []way) bool {
-	least := layout.Length(-1)
-	for i := range ways {
-		v := &ways[i]
-		if two := 2*v.width + v.lean.by + 3*v.lean.kerf; v.lean.by > 0 && (least < 0 || two < least) {
-			least = two
-		}
-	}
-	return least >= 0 && least+w.near+w.far > w.wood.FullWidth()
 }
 
 // addForeign adds the parts that lean otherwise than the strips of a lane.

@@ -171,7 +171,7 @@ func (o offcuts) sum() uint64 {
 	sum := uint64(14695981039346656037)
 	for i := range o {
 		m := &o[i]
-		sum = (sum ^ uint64(m.band.height)) * 1099511628211
+		sum = (sum ^ uint64(m.most)) * 1099511628211
 		if m.slants {
 			sum = (sum ^ uint64(m.low)) * 1099511628211
 		}

@@ -13,8 +13,8 @@ type plain struct {
 	rate   float64  // worth of a nanometre of offcut; 0 where there is none
 }
 
-// newPlain lays cells and offcuts along a strip, as chain does, from its start: bare is what
-// offcuts alone are worth, one that is the longer the more the strip holds.
+// newPlain lays cells and offcuts along a strip, as chain does, from its start. What holds no
+// part is one offcut from there on.
 func (b *Bench) newPlain(l *lane, h int, worth []Value, s []stacks) plain {
 	w := b.w
 	n := w.places()

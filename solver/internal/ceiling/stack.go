@@ -130,7 +130,7 @@ func (s *stacks) alone(n int) Value {
 	if s.clear.most == nil {
 		return 0
 	}
-	return max(0, s.clear.most[min(max(n, 0), s.n)])
+	return max(0, s.clear.most[min(n, s.n)])
 }
 
 // stack is the values V and K from position from on.
