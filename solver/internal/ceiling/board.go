@@ -94,9 +94,9 @@ type piece struct {
 
 // zone is what a class meets along some stretch.
 type zone struct {
-	hit int           // which of the class's hits
-	top int           // the highest position that a strip may end at there
-	far layout.Length // how far offcuts reach there under a slanting edge; 0: no further
+	hit   int           // which of the class's hits
+	top   int           // the highest position that a strip may end at there
+	reach layout.Length // how far offcuts may reach there under a slanting edge; 0: no further than parts
 }
 
 // New makes a board of a problem ready.

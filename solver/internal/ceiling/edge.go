@@ -63,7 +63,7 @@ func (o *edgeOffcuts) height(x float64) float64 { return min(o.tall, o.butt+o.sl
 // at is the place of position i, millimetres.
 func (o *edgeOffcuts) at(i int) float64 { return o.unit * float64(i) }
 
-// bandOf is the band of offcuts so high, no higher than a former one or no lower.
+// bandOf is the band of offcuts so high.
 func (o *edgeOffcuts) bandOf(height float64) int {
 	g := len(o.bands) - 1
 	for g > 0 && height <= float64(o.bands[g].sure)/mm {

@@ -9,9 +9,9 @@ type laneWork struct {
 	b      *Bench
 	l      *lane
 	stacks []stacks
-	known  map[uint64][]int32 // rows, by what their worths come to
-	first  int                // row of the lane
-	full   []rowKey           // by row, from the first of the lane on
+	known  map[checksum][]int32 // rows, by what their worths come to
+	first  int                  // row of the lane
+	full   []rowKey             // by row, from the first of the lane on
 }
 
 // rowKey is what tells rows apart.
@@ -22,7 +22,7 @@ type rowKey struct {
 
 // addLane offers the strips of one thickness.
 func (b *Bench) addLane(l *lane) {
-	n := &laneWork{b: b, l: l, known: map[uint64][]int32{}, first: len(b.rows)}
+	n := &laneWork{b: b, l: l, known: map[checksum][]int32{}, first: len(b.rows)}
 	for k := range l.classes {
 		n.stacks = append(n.stacks, b.stacks(&l.classes[k]))
 	}
@@ -152,7 +152,10 @@ func (n *laneWork) worths(h, j int, clear []Value) (less bool) {
 // row is the row with some worths and offcuts.
 func (n *laneWork) row(o offcuts, worth []Value) int32 {
 	b := n.b
-	sum := sumOf(o.sum(), worth)
+	sum := o.sum()
+	for _, v := range worth {
+		sum = sum.with(int64(v))
+	}
 	for _, id := range n.known[sum] {
 		if k := &n.full[int(id)-n.first]; slices.Equal(k.worth, worth) && k.offcuts.same(o) {
 			return id
@@ -167,29 +170,25 @@ func (n *laneWork) row(o offcuts, worth []Value) int32 {
 }
 
 // sum is a number that tells most offcuts apart that are not the same.
-func (o offcuts) sum() uint64 {
-	sum := uint64(14695981039346656037)
+func (o offcuts) sum() checksum {
+	sum := checksum(14695981039346656037)
 	for i := range o {
 		m := &o[i]
-		sum = (sum ^ uint64(m.most)) * 1099511628211
+		sum = sum.with(int64(m.most))
 		if m.slants {
-			sum = (sum ^ uint64(m.low)) * 1099511628211
+			sum = sum.with(int64(m.low))
 		}
 		for _, h := range m.holes {
-			sum = (sum ^ uint64(h.cover)) * 1099511628211
+			sum = sum.with(int64(h.cover))
 		}
 	}
 	return sum
 }
 
-// sumOf is a number that is most often another for other values (Fowler, Noll & Vo
-// 1991).
-func sumOf(sum uint64, values []Value) uint64 {
-	for _, v := range values {
-		sum = (sum ^ uint64(v)) * 1099511628211
-	}
-	return sum
-}
+// checksum is most often another for other numbers (Fowler, Noll & Vo 1991).
+type checksum uint64
+
+func (c checksum) with(v int64) checksum { return (c ^ checksum(v)) * 1099511628211 }
 
 // newRow is a row with some worths by class and zone.
 func newRow(l *lane, o offcuts, worth []Value) row {

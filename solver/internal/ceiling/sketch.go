@@ -188,18 +188,18 @@ func (b *Bench) partsOf(l *lane, h height, j int, c *class, z *zone, cell layout
 	w := b.w
 	top := min(j+h.hi+b.extra(l), w.y.down(w.wood.FullWidth()+w.shop.RipKerf)+1)
 	o := &cellOffcuts{w: w, length: c.length, cover: c.cover[z.hit], from: j}
-	var stacked Value
+	var worth Value
 	var s stack
 	if c.again && top > j {
 		s = b.stack(c, c.hits[z.hit], o.cover, j, top)
-		stacked = s.upTo(o, z, top)
+		worth = s.upTo(o, z, top)
 	}
-	worth := stacked
+	best := worth
 	var direct *piece
 	for i := range c.pieces {
 		q := &c.pieces[i]
-		if b.gain(q) > stacked && q.standsIn(h) && j+q.advance <= z.top && !q.fails(c.hits[z.hit], q.across[j]) {
-			direct, stacked = q, b.gain(q)
+		if b.gain(q) > best && q.standsIn(h) && j+q.advance <= z.top && !q.fails(c.hits[z.hit], q.across[j]) {
+			direct, best = q, b.gain(q)
 		}
 	}
 	if direct != nil {

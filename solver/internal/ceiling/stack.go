@@ -88,8 +88,8 @@ func (s *stacks) most(z *zone, from, to int) Value {
 	if s.hit[z.hit].most == nil { // it is as the one from the first position on
 		above := *z
 		above.top -= from
-		if z.far > 0 {
-			above.far -= s.w.y.at(from)
+		if z.reach > 0 {
+			above.reach -= s.w.y.at(from)
 		}
 		return s.clear.upTo(&cellOffcuts{w: s.w, length: s.c.length}, &above, to-from)
 	}
@@ -111,7 +111,7 @@ func (s *stack) row(at, n int) stack {
 // edge there.
 func (s *stack) upTo(o *cellOffcuts, z *zone, to int) Value {
 	best := max(0, s.most[max(0, min(to, z.top)-o.from)])
-	if s.keep == nil || z.far <= 0 {
+	if s.keep == nil || z.reach <= 0 {
 		return best
 	}
 	end := o.edge(z, to)
@@ -123,7 +123,7 @@ func (s *stack) upTo(o *cellOffcuts, z *zone, to int) Value {
 
 // edge is where an offcut along the far edge ends in a zone, in a stack that ends before a
 // position.
-func (o *cellOffcuts) edge(z *zone, to int) layout.Length { return min(z.far, o.end(to-o.from)) }
+func (o *cellOffcuts) edge(z *zone, to int) layout.Length { return min(z.reach, o.end(to-o.from)) }
 
 // alone is the worth of a stack of so many positions that meets no mark.
 func (s *stacks) alone(n int) Value {
