@@ -47,7 +47,7 @@ func (q *query) most(rooms []*room, limit Length, sized func(Length) lie) (*Boar
 // is. Defects are left out.
 func (r *room) trues(l lie) (thickness, length Length) {
 	b := r.board
-	length, _ = r.blankLength(l, roughRip{})
+	length, _ = r.blankLengths(l, roughRip{})
 	length = max(0, min(length, r.within.Len()))
 	lost := r.shop.LossesOf(b, b.Frame())
 	near := min(r.shop.EdgeJoint, b.Shift(length)+lost.Near) // ripped, or as it is

@@ -96,7 +96,7 @@ func (q *query) narrowOnly(rooms []*room, l lie) failure {
 			longest = r
 		}
 	}
-	least, _ := longest.blankLength(l.ofLength(step), roughRip{})
+	least, _ := longest.blankLengths(l.ofLength(step), roughRip{})
 	none := failure{what: failsClear, lie: l, board: longest.board, need: least, have: max(0, longest.within.Len())}
 	if none.have < none.need {
 		none.what = failsBlank

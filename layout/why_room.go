@@ -47,11 +47,12 @@ func (s *Shop) spoiling(b *Board, g Grade, show Face) []Rect {
 }
 
 // holds reports whether the board could give a piece that lies so. Whoever says
-// yes has found a place for it and its blank; see tryout for where it looks.
+// yes has found a place for it and its blank; see couldHold and tryout for where it
+// looks.
 func (r *room) holds(l lie) bool {
 	for _, cut := range r.roughRips(l) {
 		for _, bad := range r.spoils {
-			if r.newTryout(l, cut, bad).succeeds() {
+			if r.couldHold(l, cut, bad) {
 				return true
 			}
 		}
@@ -66,7 +67,7 @@ type roughRip struct{ near, far bool }
 // where metal lies beside it, or where the machines do not take the whole width or
 // would leave too little of its thickness.
 func (r *room) roughRips(l lie) []roughRip {
-	length, _ := r.blankLength(l, roughRip{})
+	length, _ := r.blankLengths(l, roughRip{})
 	whole := r.board.Frame() // at the wider end
 	if r.board.TipWidth > r.board.Width {
 		whole.X1 = max(0, whole.X2-length)
@@ -86,17 +87,19 @@ func (r *room) machinesTake(blank Rect, l lie) bool {
 	return (most == 0 || r.board.WoodWidth(blank) <= most) && r.shop.AvailableIn(r.board, blank) >= l.thick
 }
 
-// blankLength is the length of the shortest blank that gives a piece, and whether
-// the machines take it.
-func (r *room) blankLength(l lie, cut roughRip) (length Length, ok bool) {
+// blankLengths are those of the shortest and the longest blank that gives a piece;
+// there is none where least is above most.
+func (r *room) blankLengths(l lie, cut roughRip) (least, most Length) {
 	s, b := r.shop, r.board
-	length = max(l.length+2*r.endLoss(), s.MinRipLength)
-	machined := b.Faces == FacesRough || b.Edges != EdgesBoth || cut.near || cut.far || l.thick < b.Thickness
+	least, most = max(l.length+2*r.endLoss(), s.MinRipLength), r.within.Len()
+	machined := b.Faces == FacesRough || b.Edges != EdgesBoth || !b.Straight() || cut.near || cut.far || l.thick < b.Thickness
 	if !machined {
-		return length, true
+		return least, most
 	}
-	length = max(length, s.MinBlank)
-	return length, s.MaxBlank == 0 || length <= s.MaxBlank
+	if s.MaxBlank > 0 {
+		most = min(most, s.MaxBlank)
+	}
+	return max(least, s.MinBlank), most
 }
 
 // endLoss is how far a piece stays from the ends of its blank.

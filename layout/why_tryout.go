@@ -2,29 +2,38 @@ package layout
 
 import "slices"
 
-// tryout seeks a place for a piece and its blank in a room, with the blank as
-// short as it may be. Both can be pushed along the board and across it until
-// something stops them, so it looks only where the piece, its blank or a kerf
-// beside that touches a trim, an edge, a defect or metal.
+// tryout seeks a place for a piece and its blank in a room, for one length of the
+// blank. Both can be pushed along the board and across it until something stops
+// them, so it looks only where the piece, its blank or a kerf beside that touches a
+// trim, an edge, a defect or metal.
 type tryout struct {
 	*room
 	piece      lie
 	cut        roughRip
-	length     Length // of the blank; not above 0 where none will do
+	length     Length // of the blank
 	end        Length // from an end of the blank to the piece, at least
 	shift      Length
 	bad, metal []Rect // as the blank meets them
 }
 
-func (r *room) newTryout(l lie, cut roughRip, bad []Rect) *tryout {
-	t := &tryout{room: r, piece: l, cut: cut, end: r.endLoss()}
-	length, ok := r.blankLength(l, cut)
-	if !ok || length > r.within.Len() {
-		return t
-	}
-	t.length, t.shift = length, r.board.Shift(length)
+func (r *room) newTryout(l lie, cut roughRip, bad []Rect, length Length) *tryout {
+	t := &tryout{room: r, piece: l, cut: cut, end: r.endLoss(), length: length, shift: r.board.Shift(length)}
 	t.bad, t.metal = shifted(bad, t.shift), shifted(r.metal, t.shift)
 	return t
+}
+
+// couldHold reports whether there is a place for a piece whose blank is ripped so.
+// The blank is as short as it may be, or reaches just far enough that no crosscut
+// meets metal from which a rough rip parts it.
+func (r *room) couldHold(l lie, cut roughRip, bad []Rect) bool {
+	least, most := r.blankLengths(l, cut)
+	if least > most {
+		return false
+	}
+	shortest := r.newTryout(l, cut, bad, least)
+	return shortest.succeeds() || slices.ContainsFunc(shortest.pastMetal(most), func(longer Length) bool {
+		return r.newTryout(l, cut, bad, longer).succeeds()
+	})
 }
 
 // shifted are marked rectangles as they may lie in a crooked blank.
@@ -40,10 +49,51 @@ func shifted(rects []Rect, s Length) []Rect {
 	return moved
 }
 
-func (t *tryout) succeeds() bool {
-	if t.length <= 0 {
-		return false
+// pastMetal lists the lengths of longer blanks, up to most, whose ends are moved
+// past the metal that the crosscuts of this one meet.
+func (t *tryout) pastMetal(most Length) []Length {
+	if len(t.metal) == 0 || !t.cut.near && !t.cut.far {
+		return nil
 	}
+	var list []Length
+	for _, start := range t.starts() {
+		longer := t.freeEnd(start+t.length) - t.freeStart(start)
+		if t.length < longer && longer <= most && !slices.Contains(list, longer) {
+			list = append(list, longer)
+		}
+	}
+	return list
+}
+
+// freeEnd is where a crosscut after a blank that reaches x at least meets no metal,
+// or the end of the room.
+func (t *tryout) freeEnd(x Length) Length {
+	for moved := true; moved; {
+		moved = false
+		for _, m := range t.metal {
+			if x < m.X2 && m.X1 < x+t.shop.CrosscutKerf {
+				x, moved = m.X2, true
+			}
+		}
+	}
+	return min(x, t.within.Hi)
+}
+
+// freeStart is where a crosscut before a blank that begins at x at the latest meets
+// no metal, or the start of the room.
+func (t *tryout) freeStart(x Length) Length {
+	for moved := true; moved; {
+		moved = false
+		for _, m := range t.metal {
+			if m.X1 < x && x-t.shop.CrosscutKerf < m.X2 {
+				x, moved = m.X1, true
+			}
+		}
+	}
+	return max(x, t.within.Lo)
+}
+
+func (t *tryout) succeeds() bool {
 	for _, start := range t.starts() {
 		for _, x := range t.alongs(start) {
 			for _, y := range t.acrosses(x) {
@@ -59,12 +109,12 @@ func (t *tryout) succeeds() bool {
 // starts are the places of the blank's end at the butt.
 func (t *tryout) starts() []Length {
 	kerf, slack := t.shop.CrosscutKerf, t.length-t.piece.length-2*t.end
-	list := append(make([]Length, 0, 2+2*len(t.bad)+5*len(t.metal)), t.within.Lo, t.within.Hi-t.length)
+	list := append(make([]Length, 0, 2+2*len(t.bad)+6*len(t.metal)), t.within.Lo, t.within.Hi-t.length)
 	for _, o := range t.bad {
 		list = append(list, o.X2-t.end-slack, o.X1-t.piece.length-t.end)
 	}
 	for _, m := range t.metal {
-		list = append(list, m.X1-t.length-kerf, m.X1-t.length, m.X1, m.X2, m.X2+kerf)
+		list = append(list, m.X1-t.length-kerf, m.X1-t.length, m.X2-t.length, m.X1, m.X2, m.X2+kerf)
 	}
 	return between(list, t.within.Lo, t.within.Hi-t.length)
 }
