@@ -33,8 +33,7 @@ type Bench struct {
 	level    levelOffcuts
 	edge     edgeOffcuts
 	runs     []blankOffcuts
-	mem32    []int32
-	mem64    []Value
+	mem      []Value // of chains
 
 	cuts  *cuts // of the last bound; nil where it was found without
 	last  int   // the state that the best way across the last blank ends in
@@ -96,7 +95,7 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.rows, b.plain = b.rows[:0], b.plain[:0]
 	b.offers = make([][]offer, b.top()+1)
 	b.starts, b.chains = b.starts[:0], b.chains[:0]
-	b.mem32, b.mem64 = nil, nil
+	b.mem = nil
 	b.former = size[int32](b.former, b.top()+1, none32)
 	b.work, b.ready = 0, 0
 	for i := range w.lanes {

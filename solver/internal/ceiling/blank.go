@@ -18,6 +18,9 @@ const (
 type start struct {
 	a    layout.Length
 	laid []int32
+	news int    // how often a row was laid
+	told *start // the start before it, of which it knows everything as of so many of its news
+	upTo int
 }
 
 // taken says how a state across a blank was reached: from a position, by an
@@ -67,13 +70,23 @@ func (b *Bench) startAt(a layout.Length) *start {
 	}
 	s := b.starts[i]
 	if i > 0 {
-		for r, c := range b.starts[i-1].laid {
-			if c >= 0 && (s.laid[r] < 0 || b.chains[s.laid[r]].a < b.chains[c].a) {
-				s.laid[r] = c
-			}
-		}
+		s.learn(b, b.starts[i-1])
 	}
 	return s
+}
+
+// learn takes over what was laid from the start before it, if that is news.
+func (s *start) learn(b *Bench, before *start) {
+	if s.told == before && s.upTo == before.news {
+		return
+	}
+	s.told, s.upTo = before, before.news
+	for r, c := range before.laid {
+		if c >= 0 && (s.laid[r] < 0 || b.chains[s.laid[r]].a < b.chains[c].a) {
+			s.laid[r] = c
+			s.news++
+		}
+	}
 }
 
 // across fills the programme from a position on; last is the state that the best
@@ -199,6 +212,7 @@ func (b *Bench) lookCloser(s *start, e layout.Length, last int) int {
 // lay lays a row from a start.
 func (b *Bench) lay(s *start, r int32) {
 	s.laid[r] = int32(len(b.chains))
+	s.news++
 	b.chains = append(b.chains, b.chain(&b.rows[r], s.a))
 	b.rowAt[r] = unread
 }

@@ -6,39 +6,25 @@ import (
 	"sawbill/layout"
 )
 
-// chain is what a strip is worth from one start on, by where its blank ends:
-// steps of a staircase.
+// chain is what a strip is worth from one start on, by where its blank ends.
 type chain struct {
 	a     layout.Length // the start
-	worth staircase     // by position behind the last part
-	kept  staircase     // by position behind a last offcut, where that may reach further than parts
+	worth ascent        // by position behind the last part
+	kept  ascent        // by position behind a last offcut, where that may reach further than parts
 }
 
-// staircase is a function that only rises: from position at[i] on it is v[i].
-type staircase struct {
-	at []int32
-	v  []Value
+// ascent is a function that only rises, from position first on.
+type ascent struct {
+	first int
+	v     []Value
 }
 
-func (s *staircase) add(i int, v Value) {
-	s.at, s.v = append(s.at, int32(i)), append(s.v, v)
-}
-
-// upTo is the value at position i; none before the first step.
-func (s *staircase) upTo(i int) Value {
-	if len(s.at) == 0 || i < int(s.at[0]) {
+// upTo is the value at position i; none before the first.
+func (s *ascent) upTo(i int) Value {
+	if i < s.first || len(s.v) == 0 {
 		return none
 	}
-	// Steps lie at least one position apart, so the k-th is no nearer than k.
-	lo, hi := 0, min(i-int(s.at[0]), len(s.at)-1)
-	for at := int32(min(i, 1<<30)); lo < hi && s.at[hi] > at; {
-		if mid := (lo + hi) / 2; s.at[mid] > at {
-			hi = mid - 1
-		} else {
-			lo, hi = mid, hi-1
-		}
-	}
-	return s.v[hi]
+	return s.v[min(i-s.first, len(s.v)-1)]
 }
 
 // chain lays cells and offcuts along a strip of a blank that starts at a:
@@ -84,46 +70,32 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 	if r.lane.bare {
 		v, kept = bare, bare
 	}
-	c.worth = b.staircaseOf(v, first)
+	c.worth = b.ascentOf(v, first)
 	if w.inset > w.end {
-		c.kept = b.staircaseOf(kept, first)
+		c.kept = b.ascentOf(kept, first)
 	}
 	return c
 }
 
-// staircaseOf is the most of some values up to every position from first on.
-func (b *Bench) staircaseOf(v []Value, first int) staircase {
-	s := staircase{b.room32(), b.room64()}
+// ascentOf is the most of some values up to every position from first on.
+func (b *Bench) ascentOf(v []Value, first int) ascent {
+	s := ascent{first, b.keep(max(0, len(v)-first))}
 	most := none
-	for i := first; i < len(v); i++ {
-		if v[i] > most {
-			most = v[i]
-			s.add(i, most)
-		}
+	for i := range s.v {
+		most = max(most, v[first+i])
+		s.v[i] = most
 	}
-	b.keep(&s)
 	return s
 }
 
-// room32 and room64 are what is left of large pieces of memory, for the next
-// staircase; keep takes off what it needed.
-func (b *Bench) room32() []int32 {
-	if cap(b.mem32)-len(b.mem32) < 4096 {
-		b.mem32 = make([]int32, 0, 1<<16)
+// keep gives a slice of so many values that stays until the next board, in the memory of
+// large pieces.
+func (b *Bench) keep(n int) []Value {
+	if cap(b.mem)-len(b.mem) < n {
+		b.mem = make([]Value, 0, max(n, 1<<16))
 	}
-	return b.mem32[len(b.mem32):]
-}
-
-func (b *Bench) room64() []Value {
-	if cap(b.mem64)-len(b.mem64) < 4096 {
-		b.mem64 = make([]Value, 0, 1<<16)
-	}
-	return b.mem64[len(b.mem64):]
-}
-
-func (b *Bench) keep(s *staircase) {
-	b.mem32, b.mem64 = b.mem32[:len(b.mem32)+len(s.at)], b.mem64[:len(b.mem64)+len(s.v)]
-	s.at, s.v = slices.Clip(s.at), slices.Clip(s.v)
+	b.mem = b.mem[:len(b.mem)+n]
+	return slices.Clip(b.mem[len(b.mem)-n:])
 }
 
 // push offers the cells that start at position i, where the strip is worth all so far.

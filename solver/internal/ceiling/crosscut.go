@@ -104,47 +104,34 @@ func newCuts(b *Bench, enough Value) *cuts {
 //
 //	F[m] = max(F[m-1], F[k] + a blank from k to m, F[k] + an offcut from k to m)
 //
-// where m stands for the cell in which the next piece starts.
+// where m stands for the cell in which the next piece starts. Offcuts are rough and of the
+// board's full width.
 func (c *cuts) path() Value {
 	n := len(c.at)
 	c.b.work += n * n / 2
 	c.best = size(c.best, n+1, Value(0))
 	c.from = size(c.from, n+1, step{})
 	for k := range n {
-		c.offcuts(k)
+		c.best[k] += c.kept[k][k] // within the cell: how the cell was reached stays as it is
 		if c.best[k] >= c.best[k+1] {
 			c.best[k+1], c.from[k+1] = c.best[k], step{k, wasted}
 		}
-		at := c.best[k]
+		at, most, offcut := c.best[k], c.most[k], c.kept[k]
 		for m := k + 1; m <= n; m++ {
-			if v := at + c.most[k][m]; v > c.best[m] {
-				c.best[m], c.from[m] = v, step{k, trued}
+			if gain := max(most[m], offcut[m]); gain > 0 && at+gain > c.best[m] {
+				c.best[m], c.from[m] = at+gain, step{k, kindOf(most[m], offcut[m])}
 			}
 		}
 	}
 	return c.best[n]
 }
 
-// offcuts offers the offcuts that start in cell k, rough and of the board's full
-// width.
-func (c *cuts) offcuts(k int) {
-	w := c.b.w
-	if w.rate == 0 {
-		return
+// kindOf says which of two is worth more.
+func kindOf(blank, offcut Value) stepKind {
+	if offcut >= blank {
+		return kept
 	}
-	m := k
-	for m <= len(c.at) && c.end(m)-c.at[k]+w.over() < w.shop.MinOffcutLength {
-		m++
-	}
-	if m == k { // within the cell: how the cell was reached stays as it is
-		c.best[k] += c.kept[k][k]
-		m++
-	}
-	for at := c.best[k]; m <= len(c.at); m++ {
-		if v := at + c.kept[k][m]; v > c.best[m] {
-			c.best[m], c.from[m] = v, step{k, kept}
-		}
-	}
+	return trued
 }
 
 // offcut is the worth of an offcut from cell k on when the next piece starts in

@@ -12,13 +12,14 @@ type edgeOffcuts struct {
 	bands         offcuts
 	before, after [][]Value // by band: what defects take up to a position, and up to the kerf before it; nil: nothing
 	first, gap    int
-	// Millimetres: of the wood above the strip's reference edge at the butt, what it gains
-	// along, the height of the strip, the least of an offcut,
-	// or a trifle less, for these are rounded; the unit of positions and how
-	// far from its position an offcut may begin and end.
-	butt, slope, tall, least float64
-	unit, begins, ends       float64
-	parts, bare              edgeRun // behind a part, and before the first
+	widens        bool
+	heights       []float64 // by position where an offcut's narrower end is: how high it may be, millimetres
+	sure          []float64 // by band: how high an offcut is at the least, millimetres
+	// Millimetres: the least height of an offcut, or a trifle less, for these are rounded;
+	// the unit of positions and how far from its position an offcut may begin and end.
+	least              float64
+	unit, begins, ends float64
+	parts, bare        edgeRun // behind a part, and before the first
 }
 
 // edgeRun is the offcuts behind some states of a strip.
@@ -33,11 +34,15 @@ const mm = float64(layout.Millimetre)
 
 // begin makes ready for the offcuts of a strip from a position on.
 func (o *edgeOffcuts) begin(b *Bench, bands offcuts, first int) {
-	w, low := b.w, bands[0].low
-	o.w, o.bands, o.first, o.gap = w, bands, first, w.offcutGap()
-	o.butt, o.slope = float64(w.wood.Width-low)/mm, float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length)
-	o.tall, o.least = float64(bands[len(bands)-1].most)/mm, float64(w.shop.MinOffcutWidth-layout.Micrometre)/mm
+	w := b.w
+	o.w, o.bands, o.first, o.gap, o.widens = w, bands, first, w.offcutGap(), w.wood.TipWidth > w.wood.Width
+	o.least = float64(w.shop.MinOffcutWidth-layout.Micrometre) / mm
 	o.unit, o.begins, o.ends = float64(w.x.unit)/mm, float64(-w.soon)/mm, float64(w.x.slack-w.shop.CrosscutKerf)/mm
+	o.setHeights(bands[0].low, bands[len(bands)-1].most)
+	o.sure = o.sure[:0]
+	for g := range bands {
+		o.sure = append(o.sure, float64(bands[g].sure)/mm)
+	}
 	o.before, o.after = o.before[:0], o.after[:0]
 	for g := range bands {
 		var before, after []Value
@@ -57,8 +62,20 @@ func (r *edgeRun) begin(o *edgeOffcuts) {
 	}
 }
 
-// height is how high an offcut may be at x, millimetres.
-func (o *edgeOffcuts) height(x float64) float64 { return min(o.tall, o.butt+o.slope*x) }
+// setHeights finds how high offcuts may be that begin at low in a strip so tall: on a board
+// that narrows as the wood is where they end, on one that widens as where they start.
+func (o *edgeOffcuts) setHeights(low, tall layout.Length) {
+	w := o.w
+	slope, end := float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length), o.ends-float64(w.x.slack)/mm
+	if o.widens {
+		end = float64(w.x.slack) / mm
+	}
+	o.heights = room(o.heights, w.places()+1)
+	most, above := float64(tall)/mm, float64(w.wood.Width-low)/mm
+	for i := o.first; i < len(o.heights); i++ {
+		o.heights[i] = min(most, above+slope*(o.at(i)+end))
+	}
+}
 
 // at is the place of position i, millimetres.
 func (o *edgeOffcuts) at(i int) float64 { return o.unit * float64(i) }
@@ -66,7 +83,7 @@ func (o *edgeOffcuts) at(i int) float64 { return o.unit * float64(i) }
 // bandOf is the band of offcuts so high.
 func (o *edgeOffcuts) bandOf(height float64) int {
 	g := len(o.bands) - 1
-	for g > 0 && height <= float64(o.bands[g].sure)/mm {
+	for g > 0 && height <= o.sure[g] {
 		g--
 	}
 	return g
@@ -83,10 +100,10 @@ func defective(of []Value, i int) Value {
 // endingAt is the most with an offcut that ends before position i.
 func (r *edgeRun) endingAt(v []Value, i int) Value {
 	o := r.o
-	if o.slope > 0 {
+	if o.widens {
 		return r.widening(v, i)
 	}
-	height := o.endHeight(i)
+	height := o.heights[i]
 	if height < o.least {
 		return none
 	}
@@ -104,11 +121,6 @@ func (r *edgeRun) endingAt(v []Value, i int) Value {
 		return none
 	}
 	return o.narrow(lines.at(-height), height, r.band, i)
-}
-
-// endHeight is how high an offcut is that ends before position i, on a board that narrows.
-func (o *edgeOffcuts) endHeight(i int) float64 {
-	return o.height(o.at(i) - float64(o.w.shop.CrosscutKerf)/mm)
 }
 
 // line is what the start of an offcut at k gives, on a board that narrows: by how much more
@@ -129,7 +141,7 @@ func (r *edgeRun) widening(v []Value, i int) Value {
 	o := r.o
 	for ; r.next <= i-o.gap; r.next++ {
 		k := r.next
-		height := o.startHeight(k)
+		height := o.heights[k]
 		if v[k] < 0 || height < o.least {
 			continue
 		}
@@ -143,11 +155,6 @@ func (r *edgeRun) widening(v []Value, i int) Value {
 		}
 	}
 	return best
-}
-
-// startHeight is how high an offcut is that starts in position k, on a board that widens.
-func (o *edgeOffcuts) startHeight(k int) float64 {
-	return o.height(o.at(k) + float64(o.w.x.slack)/mm)
 }
 
 // wideLine is what the start of an offcut at k gives, on a board that widens: by how much
@@ -164,8 +171,8 @@ func (o *edgeOffcuts) wide(start float64, g, i int) Value {
 // worth is the most with the offcut from position k to i, less v[k]; none where there is no
 // such offcut.
 func (o *edgeOffcuts) worth(v []Value, k, i int) Value {
-	if o.slope > 0 {
-		height := o.startHeight(k)
+	if o.widens {
+		height := o.heights[k]
 		if height < o.least {
 			return none
 		}
@@ -173,7 +180,7 @@ func (o *edgeOffcuts) worth(v []Value, k, i int) Value {
 		slope, worth := o.wideLine(v, height, g, k)
 		return o.wide(slope*(o.at(i)+o.ends)+worth, g, i) - v[k]
 	}
-	height := o.endHeight(i)
+	height := o.heights[i]
 	if height < o.least {
 		return none
 	}
