@@ -41,8 +41,8 @@ const (
 )
 
 // samples is how often a few boards are looked at for all before the first pass, whose
-// prices they mend: more often where the quick routine is far from what the looks find, or
-// where a pass takes long.
+// prices they mend, for the quick routine is far from what the looks find: less often where
+// a pass takes so long that it is the first that matters.
 func (s *search) samples() int {
 	warped := func(b int) bool { return !s.p.Stock[b].Flat() || s.p.Stock[b].Crook > 0 }
 	switch {
@@ -51,12 +51,11 @@ func (s *search) samples() int {
 	case len(s.usable) > fewEnough || slices.ContainsFunc(s.usable, warped):
 		return 2
 	}
-	return 1
+	return 3
 }
 
-// fewEnough is the most boards of a job that is dived into before its first pass, of which a
-// pass takes no longer than first plans may wait for, and of which the wide routine plans
-// some of the tasks.
+// fewEnough is the most boards of a job of which a pass takes no longer than plans may wait
+// for, and of which the wide routine plans some of the tasks.
 const fewEnough = 100
 
 // newProof begins a proof at the prices that the search settled on.
@@ -134,10 +133,13 @@ func (q *proof) drop() {
 	})
 }
 
+// sampleShare is one in how many boards is looked at for all.
+const sampleShare = 5
+
 // lookAtSome looks at boards here and there.
 func (q *proof) lookAtSome(a *attempt) {
 	var batch []int
-	n := max(1, min(proofBatch, len(a.boards)/4))
+	n := max(1, min(proofBatch, len(a.boards)/sampleShare))
 	for k := range n {
 		batch = append(batch, (2*k+q.samples%2)*len(a.boards)/(2*n))
 	}

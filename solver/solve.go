@@ -111,7 +111,7 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 	}
 	s.settle(s.best)
 	better := s.improve(s.second())
-	if s.o.Unproven || len(s.usable) <= fewEnough { // else better prices come first
+	if s.o.Unproven { // else better prices come first
 		better = s.plunge(0) || better
 	}
 	if s.exactly(0, better) {
