@@ -17,7 +17,7 @@ import (
 // where a neighbourhood of a few boards is at its worst.
 type dive struct {
 	s      *search
-	w      *worker
+	w      *worker // who makes it; nil: all of them together
 	rng    *rand.Rand
 	daring float64 // how far the choices are left to chance
 	slow   int     // how many times as long as usual a pricing takes
@@ -64,16 +64,28 @@ func (s *search) plunge(n int) bool {
 			dives[k].by, dives[k].slow = s.wide, 3*slow
 		}
 	}
-	s.each(len(dives), func(w *worker, k int) {
-		dives[k].w = w
-		dives[k].run()
-	})
+	s.dive(dives)
 	better := false
 	for _, d := range dives {
 		s.remember([]*answer{{found: d.found}})
 		better = s.improve(d.st) || better
 	}
 	return better
+}
+
+// dive makes dives side by side, or where one alone takes long one after the other, so that
+// the first is there sooner.
+func (s *search) dive(dives []*dive) {
+	if len(s.usable) > fewEnough {
+		for _, d := range dives {
+			d.run()
+		}
+		return
+	}
+	s.each(len(dives), func(w *worker, k int) {
+		dives[k].w = w
+		dives[k].run()
+	})
 }
 
 func (d *dive) run() {
@@ -110,7 +122,7 @@ func (d *dive) rounds(pricings, most int) int {
 func (d *dive) generate(rounds int) bool {
 	for ; ; rounds-- {
 		parts, boards, ok := d.r.prices()
-		if !ok || d.w.stop() {
+		if !ok || d.s.workers[0].stop() {
 			return false
 		}
 		if rounds == 0 || d.price(parts, boards) == 0 {
@@ -127,19 +139,40 @@ func (d *dive) price(parts, boards []float64) int {
 	for i, v := range parts {
 		price[i] = column.Value(v) + 1
 	}
+	var left []int
+	var placed []*column.Board
 	for g, free := range d.free {
-		if len(free) == 0 || d.w.stop() {
+		if len(free) > 0 {
+			left, placed = append(left, g), append(placed, d.placed(free[0]))
+		}
+	}
+	cuts := make([]column.Cut, len(left))
+	d.each(len(left), func(w *worker, k int) {
+		if !w.stop() {
+			cuts[k] = w.bench.Within(placed[k], price, d.st.missing, 1)
+		}
+	})
+	for k, g := range left {
+		c := &cuts[k]
+		if c.Root == nil || netValue(d.s.p, d.free[g][0], c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
 			continue
 		}
-		c := d.w.bench.Within(d.placed(free[0]), price, d.st.missing, 1)
-		if c.Root == nil || netValue(d.s.p, free[0], &c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
-			continue
-		}
-		d.r.offer(g, &c)
-		d.found = append(d.found, found{d.r.boards[g], &c})
+		d.r.offer(g, c)
+		d.found = append(d.found, found{d.r.boards[g], c})
 		added++
 	}
 	return added
+}
+
+// each does n things, by the worker of the dive or by all of them.
+func (d *dive) each(n int, do func(w *worker, k int)) {
+	if d.w == nil {
+		d.s.each(n, do)
+		return
+	}
+	for k := range n {
+		do(d.w, k)
+	}
 }
 
 // placed is a board whose blanks start where they usually do, or as in a sketch. Where they
