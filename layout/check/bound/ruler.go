@@ -22,8 +22,13 @@ type rulerAt struct {
 // mostRuled is how many values rulers remember at a time, some sixty megabytes.
 const mostRuled = 8_000_000
 
-// mostBands is how many bands of height a strip has where the far edge cuts in.
-const mostBands = 10
+// How many bands of height a strip has where the far edge cuts in: as many as make one no
+// higher than bandHeight, or mostBands on a board that tapers a great deal.
+const (
+	leastBands = 10
+	mostBands  = 40
+	bandHeight = 5 * layout.Millimetre / 2
+)
 
 // rulerOf makes a ruler. What counts of an offcut is a rectangle, as high as the wood
 // is at its narrower end. Where the far edge cuts in, the first measure takes the wood
@@ -63,8 +68,9 @@ func (b *bench) bands(at rulerAt) []measure {
 	hi := min(at.height, max(b.reach(0), b.reach(b.board.Length))-y1)
 	lo := min(hi, max(0, min(b.reach(0), b.reach(b.board.Length))-y1))
 	var bands []measure
-	for g := range layout.Length(mostBands) {
-		bands = append(bands, measure{height: lo + (hi-lo)*(g+1)/mostBands})
+	n := min(max(leastBands, (hi-lo)/bandHeight), mostBands)
+	for g := range n {
+		bands = append(bands, measure{height: lo + (hi-lo)*(g+1)/n})
 	}
 	return bands
 }
