@@ -35,7 +35,10 @@ func TestWhyAgainstEveryPlace(t *testing.T) {
 // dimension.
 func couldGive(p *layout.Problem, less layout.Length) bool {
 	part := p.Bill[0]
-	part.Length, part.Width, part.Thickness = part.Length-less, part.Width-less, part.Thickness-less
+	part.Length, part.Width = part.Length-less, part.Width-less
+	if part.Thickness < p.Stock[0].Thickness { // else it would have to be planed
+		part.Thickness -= less
+	}
 	smaller := &layout.Problem{Shop: p.Shop, Stock: p.Stock, Bill: []layout.Part{part}}
 	return strings.Contains(layout.Assemble(smaller, nil).Missing[0].Why, "could give one")
 }
@@ -164,16 +167,26 @@ func passes(p *layout.Problem, blank layout.Rect, leaf layout.Node) *layout.Node
 	}
 	for _, show := range []layout.Face{layout.FaceA, layout.FaceB} {
 		leaf.Show = show
-		tree := treeOf(p, blank, usable, &leaf)
-		if len(check.Plan(layout.Assemble(p, []layout.BoardCut{{Board: "P", Root: tree}}))) == 0 {
-			return tree
+		trees := []*layout.Node{treeOf(p, blank, usable, &leaf)}
+		if blank == leaf.Rect {
+			trees = append(trees, wholeOf(p, leaf))
+		}
+		for _, tree := range trees {
+			if len(check.Plan(layout.Assemble(p, []layout.BoardCut{{Board: "P", Root: tree}}))) == 0 {
+				return tree
+			}
 		}
 	}
 	return nil
 }
 
-// treeOf cuts a leaf out of a blank, ripped rough where it is narrower than the
-// board.
+// wholeOf makes a leaf of a whole blank, which is not ripped any more.
+func wholeOf(p *layout.Problem, leaf layout.Node) *layout.Node {
+	leaf.Trued, leaf.Thickness = true, p.Shop.NeedOf(&leaf, &p.Bill[0])
+	return roughOf(p, &leaf)
+}
+
+// treeOf cuts a leaf out of a blank by a rip and a crosscut.
 func treeOf(p *layout.Problem, blank, usable layout.Rect, leaf *layout.Node) *layout.Node {
 	strip := &layout.Node{
 		Rect: layout.Rect{X1: usable.X1, X2: usable.X2, Y1: leaf.Y1, Y2: leaf.Y2}, Cut: layout.Crosscut, Children: []*layout.Node{leaf},
@@ -181,10 +194,15 @@ func treeOf(p *layout.Problem, blank, usable layout.Rect, leaf *layout.Node) *la
 	trued := &layout.Node{
 		Rect: blank, Trued: true, Thickness: p.Shop.NeedOf(leaf, &p.Bill[0]), Cut: layout.Rip, Children: []*layout.Node{strip},
 	}
+	return roughOf(p, trued)
+}
+
+// roughOf cuts a blank out of the board, ripped rough where it is narrower than that.
+func roughOf(p *layout.Problem, trued *layout.Node) *layout.Node {
 	frame := p.Stock[0].Frame()
 	root := &layout.Node{Rect: frame, Cut: layout.Crosscut, Children: []*layout.Node{trued}}
-	if blank.Y1 > 0 || blank.Y2 < frame.Y2 {
-		rough := &layout.Node{Rect: layout.Rect{X1: blank.X1, X2: blank.X2, Y2: frame.Y2}, Cut: layout.Rip, Children: []*layout.Node{trued}}
+	if trued.Y1 > 0 || trued.Y2 < frame.Y2 {
+		rough := &layout.Node{Rect: layout.Rect{X1: trued.X1, X2: trued.X2, Y2: frame.Y2}, Cut: layout.Rip, Children: []*layout.Node{trued}}
 		root.Children[0] = rough
 	}
 	return root

@@ -91,15 +91,26 @@ func (r *room) machinesTake(blank Rect, l lie) bool {
 // there is none where least is above most.
 func (r *room) blankLengths(l lie, cut roughRip) (least, most Length) {
 	s, b := r.shop, r.board
-	least, most = max(l.length+2*r.endLoss(), s.MinRipLength), r.within.Len()
+	least, most = l.length+2*r.endLoss(), r.within.Len()
 	machined := b.Faces == FacesRough || b.Edges != EdgesBoth || !b.Straight() || cut.near || cut.far || l.thick < b.Thickness
-	if !machined {
-		return least, most
-	}
-	if s.MaxBlank > 0 {
+	if machined && s.MaxBlank > 0 {
 		most = min(most, s.MaxBlank)
 	}
-	return max(least, s.MinBlank), most
+	if machined {
+		least = max(least, s.MinBlank)
+	}
+	if least > l.length || !r.fills(l, cut) {
+		least = max(least, s.MinRipLength)
+	}
+	return least, most
+}
+
+// fills reports whether a piece may be as wide as its blank, so that this need not be
+// ripped.
+func (r *room) fills(l lie, cut roughRip) bool {
+	lost := r.shop.LossesOf(r.board, r.board.Frame())
+	return !cut.near && !cut.far && lost.Near+lost.Far+l.lean == 0 && r.board.Crook == 0 &&
+		l.across == min(r.board.Width, r.board.TipWidth) && r.board.Width == r.board.TipWidth
 }
 
 // endLoss is how far a piece stays from the ends of its blank.

@@ -31,8 +31,8 @@ func (r *room) couldHold(l lie, cut roughRip, bad []Rect) bool {
 		return false
 	}
 	shortest := r.newTryout(l, cut, bad, least)
-	return shortest.succeeds() || slices.ContainsFunc(shortest.pastMetal(most), func(longer Length) bool {
-		return r.newTryout(l, cut, bad, longer).succeeds()
+	return shortest.succeeds() || slices.ContainsFunc(shortest.pastMetal(most), func(longer Span) bool {
+		return r.newTryout(l, cut, bad, longer.Len()).succeedsFrom(longer.Lo)
 	})
 }
 
@@ -49,16 +49,16 @@ func shifted(rects []Rect, s Length) []Rect {
 	return moved
 }
 
-// pastMetal lists the lengths of longer blanks, up to most, whose ends are moved
-// past the metal that the crosscuts of this one meet.
-func (t *tryout) pastMetal(most Length) []Length {
+// pastMetal lists longer blanks, of no more than most, whose ends are moved past the
+// metal that the crosscuts of this one meet.
+func (t *tryout) pastMetal(most Length) []Span {
 	if len(t.metal) == 0 || !t.cut.near && !t.cut.far {
 		return nil
 	}
-	var list []Length
+	var list []Span
 	for _, start := range t.starts() {
-		longer := t.freeEnd(start+t.length) - t.freeStart(start)
-		if t.length < longer && longer <= most && !slices.Contains(list, longer) {
+		longer := Span{t.freeStart(start), t.freeEnd(start + t.length)}
+		if t.length < longer.Len() && longer.Len() <= most && !slices.Contains(list, longer) {
 			list = append(list, longer)
 		}
 	}
@@ -93,13 +93,14 @@ func (t *tryout) freeStart(x Length) Length {
 	return max(x, t.within.Lo)
 }
 
-func (t *tryout) succeeds() bool {
-	for _, start := range t.starts() {
-		for _, x := range t.alongs(start) {
-			for _, y := range t.acrosses(x) {
-				if t.fits(start, x, y) {
-					return true
-				}
+func (t *tryout) succeeds() bool { return slices.ContainsFunc(t.starts(), t.succeedsFrom) }
+
+// succeedsFrom reports whether there is a place in the blank that starts there.
+func (t *tryout) succeedsFrom(start Length) bool {
+	for _, x := range t.alongs(start) {
+		for _, y := range t.acrosses(x) {
+			if t.fits(start, x, y) {
+				return true
 			}
 		}
 	}

@@ -68,7 +68,7 @@ func (b *bench) bands(at rulerAt) []measure {
 	hi := min(at.height, max(b.reach(0), b.reach(b.board.Length))-y1)
 	lo := min(hi, max(0, min(b.reach(0), b.reach(b.board.Length))-y1))
 	var bands []measure
-	n := min(max(leastBands, (hi-lo)/bandHeight), mostBands)
+	n := min(max(leastBands, (hi-lo+bandHeight-1)/bandHeight), mostBands)
 	for g := range n {
 		bands = append(bands, measure{height: lo + (hi-lo)*(g+1)/n})
 	}
