@@ -29,7 +29,7 @@ type dive struct {
 }
 
 const (
-	divesAtOnce = 2 // how many are made together, one of them without chance
+	divesAtOnce = 2 // how many are made together, the very first of them without chance
 	diveWhole   = 1 - 1e-6
 	diveShare   = 16 // one in so many of the boards that are still wanted is cut at a time
 
@@ -57,13 +57,14 @@ func (s *search) plunge(n int) bool {
 	slow := s.slowness()
 	for k := range dives {
 		dives[k] = &dive{s: s, slow: slow, by: s.pricing(), rng: rand.New(rand.NewSource(s.rng.Int63()))}
-		if n > 0 || k > 0 {
+		if s.dived || k > 0 {
 			dives[k].daring = 0.3
 		}
 		if s.widens(n) {
 			dives[k].by, dives[k].slow = s.wide, 3*slow
 		}
 	}
+	s.dived = true
 	s.dive(dives)
 	better := false
 	for _, d := range dives {
@@ -76,7 +77,7 @@ func (s *search) plunge(n int) bool {
 // dive makes dives side by side, or where one alone takes long one after the other, so that
 // the first is there sooner.
 func (s *search) dive(dives []*dive) {
-	if len(s.usable) > fewEnough {
+	if len(s.alike()) > fewEnough {
 		for _, d := range dives {
 			d.run()
 		}

@@ -21,7 +21,7 @@ func TestMatchedPiecesFromOneBoard(t *testing.T) {
 				p.Bill[i].Match = "top"
 			}
 		}
-		plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 1, Workers: 1})
+		plan, _, err := Solve(context.Background(), p, Options{Seed: seed, Rounds: 3, Workers: 1})
 		if err != nil {
 			t.Fatalf("seed %d: %v", seed, err)
 		}

@@ -54,8 +54,8 @@ func (s *search) samples() int {
 	return 3
 }
 
-// fewEnough is the most boards of a job of which a pass takes no longer than plans may wait
-// for, and of which the wide routine plans some of the tasks.
+// fewEnough is the most boards of a job of which a pass is no long wait, of which dives are
+// made side by side, and of which the wide routine plans some of the tasks.
 const fewEnough = 100
 
 // newProof begins a proof at the prices that the search settled on.
@@ -141,7 +141,7 @@ func (q *proof) lookAtSome(a *attempt) {
 	var batch []int
 	n := max(1, min(proofBatch, len(a.boards)/sampleShare))
 	for k := range n {
-		batch = append(batch, (2*k+q.samples%2)*len(a.boards)/(2*n))
+		batch = append(batch, (3*k+q.samples%3)*len(a.boards)/(3*n))
 	}
 	a.look(slices.Compact(batch), q.work)
 }

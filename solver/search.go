@@ -43,6 +43,7 @@ type search struct {
 	// can be proven; nil where there are none.
 	unmatched *search
 	fresh     bool    // cuts were found that no dive has seen
+	dived     bool    // dives were made
 	copies    *copies // nil where there are no glue-ups
 }
 

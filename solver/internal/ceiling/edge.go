@@ -66,7 +66,7 @@ func (r *edgeRun) begin(o *edgeOffcuts) {
 // that narrows as the wood is where they end, on one that widens as where they start.
 func (o *edgeOffcuts) setHeights(low, tall layout.Length) {
 	w := o.w
-	slope, end := float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length), o.ends-float64(w.x.slack)/mm
+	slope, end := float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length), float64(-w.shop.CrosscutKerf)/mm
 	if o.widens {
 		end = float64(w.x.slack) / mm
 	}
