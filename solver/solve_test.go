@@ -34,7 +34,7 @@ func solveVaried(t *testing.T, seed int64) {
 	if seed%100 >= 2 {
 		ctx = &jobs.Patience{Context: ctx, Looks: 1 << (seed / 2 % 6)}
 	}
-	plan, _, err := Solve(ctx, p, Options{Seed: seed, Rounds: 3, Workers: 1})
+	plan, _, err := Solve(ctx, p, Options{Seed: seed, Rounds: 2, Workers: 1})
 	if err != nil {
 		t.Fatalf("seed %d: %v", seed, err)
 	}
