@@ -93,11 +93,11 @@ func (r *room) blankLengths(l lie, cut roughRip) (least, most Length) {
 	s, b := r.shop, r.board
 	least, most = l.length+2*r.endLoss(), r.within.Len()
 	machined := b.Faces == FacesRough || b.Edges != EdgesBoth || !b.Straight() || cut.near || cut.far || l.thick < b.Thickness
-	if machined && s.MaxBlank > 0 {
-		most = min(most, s.MaxBlank)
-	}
 	if machined {
 		least = max(least, s.MinBlank)
+		if s.MaxBlank > 0 {
+			most = min(most, s.MaxBlank)
+		}
 	}
 	if least > l.length || !r.fills(l, cut) {
 		least = max(least, s.MinRipLength)
@@ -110,7 +110,7 @@ func (r *room) blankLengths(l lie, cut roughRip) (least, most Length) {
 func (r *room) fills(l lie, cut roughRip) bool {
 	lost := r.shop.LossesOf(r.board, r.board.Frame())
 	return !cut.near && !cut.far && lost.Near+lost.Far+l.lean == 0 && r.board.Crook == 0 &&
-		l.across == min(r.board.Width, r.board.TipWidth) && r.board.Width == r.board.TipWidth
+		l.across == r.board.Width && l.across == r.board.TipWidth
 }
 
 // endLoss is how far a piece stays from the ends of its blank.
