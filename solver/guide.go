@@ -66,7 +66,7 @@ func (g *guide) follow(plan *layout.Plan) {
 // proven something, by sets of boards.
 func (g *guide) step() {
 	g.steps++
-	if _, _, proven := g.s.proof.bound(g.s.copies.goal); proven && g.steps%2 == 0 && g.s.sets.step() {
+	if _, proven := g.s.proof.bound(g.s.copies.goal); proven && g.steps%2 == 0 && g.s.sets.step() {
 		return
 	}
 	g.s.proof.step()
@@ -105,14 +105,15 @@ func (g *guide) costs() [][]float64 {
 
 // state writes into a plan's totals what is proven of it.
 func (g *guide) state(t *layout.Totals) {
-	bound, prices, ok := g.s.proof.bound(g.s.copies.goal)
+	priced, ok := g.s.proof.bound(g.s.copies.goal)
+	bound := priced.bound
 	if !ok || bound > t.Cost {
 		return
 	}
-	priced := heldBack(bound, t.Cost)
-	t.PriceBound = &priced
+	held := heldBack(priced, t.Cost)
+	t.PriceBound = &held
 	t.Prices, t.StripPrices = map[string]layout.Money{}, map[string]map[int]layout.Money{}
-	for i, m := range prices {
+	for i, m := range priced.prices {
 		name := g.e.p.Bill[i].Name
 		o, strip := g.e.from[name]
 		if !strip {

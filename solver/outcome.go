@@ -50,22 +50,21 @@ func (a *outcome) prove(round int) {
 // worth the plan: it is left out.
 func (s *search) state(plan *layout.Plan) bool {
 	made := made(s.p, s.best)
-	var priced layout.Money
-	var prices []layout.Money
+	var priced proven
 	var ok bool
 	switch {
 	case len(s.usable) == 0: // nothing is cut, and nothing costs less, at no prices at all
-		prices, ok = make([]layout.Money, len(made)), true
+		priced.prices, ok = make([]layout.Money, len(made)), true
 	case s.proof == nil:
 		return false
 	default:
-		priced, prices, ok = s.proof.bound(made)
+		priced, ok = s.proof.bound(made)
 	}
-	if ok && priced <= plan.Totals.Cost {
+	if ok && priced.bound <= plan.Totals.Cost {
 		held := heldBack(priced, plan.Totals.Cost)
-		plan.Totals.Bound, plan.Totals.PriceBound = &priced, &held
+		plan.Totals.Bound, plan.Totals.PriceBound = &priced.bound, &held
 		plan.Totals.Prices = map[string]layout.Money{}
-		for i, m := range prices {
+		for i, m := range priced.prices {
 			plan.Totals.Prices[s.p.Bill[i].Name] = m
 		}
 	}
@@ -82,10 +81,10 @@ func (s *search) state(plan *layout.Plan) bool {
 
 // heldBack is what a plan of some cost claims that its prices prove, a trifle less than
 // they do: who proves it again sees the boards on other grids, which may be the less
-// sharp by a few ten-thousandths of what a board costs.
-func heldBack(proven, cost layout.Money) layout.Money {
+// sharp by a few ten-thousandths of what a board costs, or by more where it tapers.
+func heldBack(p proven, cost layout.Money) layout.Money {
 	const trifle = 2000
-	return max(0, proven-cost/trifle)
+	return max(0, p.bound-cost/trifle-p.blur)
 }
 
 // wholeCosts rounds a bound up to the next cost that a plan can have: without

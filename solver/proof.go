@@ -180,8 +180,8 @@ func (q *proof) best() (best *attempt, bound layout.Money) {
 		if !a.done {
 			continue
 		}
-		if b, _ := a.bound(q.made); best == nil || b > bound {
-			best, bound = a, b
+		if p := a.bound(q.made); best == nil || p.bound > bound {
+			best, bound = a, p.bound
 		}
 	}
 	return best, bound
@@ -192,16 +192,16 @@ func (q *proof) proven() bool {
 	return slices.ContainsFunc(q.attempts, func(a *attempt) bool { return a.done })
 }
 
-// bound is the most that is proven for plans that make so many pieces, and the
-// prices that prove it; ok is false before every board was looked at.
-func (q *proof) bound(made []int) (bound layout.Money, prices []layout.Money, ok bool) {
+// bound is the most that is proven for plans that make so many pieces; ok is false before
+// every board was looked at.
+func (q *proof) bound(made []int) (best proven, ok bool) {
 	for _, a := range q.attempts {
 		if !a.done {
 			continue
 		}
-		if b, at := a.bound(made); !ok || b > bound {
-			bound, prices, ok = b, at, true
+		if p := a.bound(made); !ok || p.bound > best.bound {
+			best, ok = p, true
 		}
 	}
-	return bound, prices, ok
+	return best, ok
 }

@@ -272,7 +272,7 @@ func (q *sets) look(g *setGroup, set *boardSet) {
 		return
 	}
 	a.done = true
-	bound, _ := a.bound(g.made)
+	bound := a.bound(g.made).bound
 	set.least = max(set.least, bound)
 	if set.best == nil || bound > set.proven {
 		set.best, set.proven = a, bound
