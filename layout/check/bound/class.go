@@ -31,8 +31,8 @@ type piece struct {
 	width   layout.Length
 	advance int   // positions from the start of a piece to that of the next beside it
 	price   value // of all its layers
-	// A foreign piece leans otherwise than the strip: it is none by itself, and loses
-	// so many positions before the first and behind the last of its kind.
+	// A foreign piece leans otherwise than the strip: it is none by itself, begins no
+	// earlier than at entry, and so many positions are lost behind the last of its kind.
 	foreign     bool
 	entry, exit int
 	// blockA and blockB are the defects that it may not carry when face A, or

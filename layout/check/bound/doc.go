@@ -60,8 +60,8 @@
 //     the above is not reckoned with.
 //   - A strip that leans loses a kerf beside the reference edge, and its wedge beside
 //     the far edge. Of what lies beyond it, it keeps its kerf, however that leans. Parts
-//     that lean otherwise than their strip lose a kerf before the first of them and the
-//     least wedge behind the last, in square strips, and nothing in others.
+//     that lean otherwise than their strip lose a kerf before them where they are the first,
+//     and the least wedge behind the last, in square strips, and nothing in others.
 //   - Layers are counted as far as the thickness of the board goes, whatever quantity
 //     is wanted.
 //   - Metal is a defect that no grade accepts; kerfs may meet it.

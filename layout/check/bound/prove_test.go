@@ -202,3 +202,52 @@ func TestWhatNoMarkMeasuresIsLookedAtFinely(t *testing.T) {
 		t.Errorf("%v %v", proof.Violations, err)
 	}
 }
+
+// In a length that is ripped again a leaning part keeps a kerf from a square one on either
+// side, and no more: prices under which such a plan is the best prove no more than it costs.
+func TestLeaningPartBetweenSquareOnes(t *testing.T) {
+	const bevel = 45 * layout.Degree
+	s := slatShop()
+	kerf := s.BevelKerf(bevel)
+	high := 41*mm + kerf + 61*mm + 20*mm + kerf + 41*mm
+	board := slatBoard("A", layout.Rack)
+	board.Width, board.TipWidth, board.Cost = high+35*mm, high+35*mm, 100*layout.Unity
+	p := &layout.Problem{Shop: s, Stock: []layout.Board{board}}
+	add := func(name string, n int, length, width layout.Length, bevel layout.Angle) {
+		p.Bill = append(p.Bill, layout.Part{
+			Name: name, Quantity: n, Length: length, Width: width, Bevel: bevel,
+			Species: []string{"ash"}, Grade: layout.Clear, Thickness: 20 * mm,
+		})
+	}
+	add("top", 1, 696*mm, high, 0)
+	add("brace", 1, 300*mm, 61*mm, bevel)
+	add("rail", 2, 300*mm, 41*mm, 0)
+	add("sill", 1, 1000*mm, 31*mm, 0)
+	wide := layout.Rect{X2: 1000 * mm, Y2: high}
+	cell, top, sill := wide, wide, wide
+	cell.X2, top.X1 = 300*mm, 304*mm
+	sill.Y1, sill.Y2 = high+4*mm, high+35*mm
+	rail, brace, last := cell, cell, cell
+	rail.Y2, last.Y1 = 41*mm, high-41*mm
+	brace.Y1, brace.Y2 = rail.Y2+kerf, rail.Y2+kerf+61*mm
+	blank := &layout.Node{Rect: board.Frame(), Cut: layout.Rip, Trued: true, Thickness: 20 * mm, Children: []*layout.Node{
+		{Rect: wide, Cut: layout.Crosscut, Children: []*layout.Node{
+			{Rect: cell, Cut: layout.Rip, Children: []*layout.Node{
+				{Rect: rail, Part: "rail"}, {Rect: brace, Part: "brace", Lean: p.Bill[1].Lean()}, {Rect: last, Part: "rail"},
+			}},
+			{Rect: top, Part: "top"},
+		}},
+		{Rect: sill, Part: "sill"},
+	}}
+	plan := layout.Assemble(p, []layout.BoardCut{{
+		Board: "A", Root: &layout.Node{Rect: board.Frame(), Cut: layout.Crosscut, Children: []*layout.Node{blank}},
+	}})
+	stated := plan.Totals.Cost
+	plan.Totals.PriceBound, plan.Totals.Bound = &stated, &stated
+	plan.Totals.Prices = map[string]layout.Money{"top": 90 * layout.Unity, "brace": 5 * layout.Unity, "rail": 3 * layout.Unity, "sill": 8 * layout.Unity}
+
+	proof, err := Prove(func() bool { return false }, plan)
+	if err != nil || proof.Proven > plan.Totals.Cost {
+		t.Errorf("it is proven that the plan costs %v, and it costs %v: %v %v", proof.Proven, plan.Totals.Cost, err, proof.Violations)
+	}
+}

@@ -36,11 +36,11 @@ func (b *bench) stackOf(c, z, j int) *stack {
 //
 //	most[k] = max(most[k-1], all[k - advance] + price, keep[k - least] + worth below k,
 //	              lean[k - exit])
-//	lean[k] = max(lean[k-1], lean[k - advance] + price, all[k - entry - advance] + price)
+//	lean[k] = max(lean[k-1], lean[k - advance] + price, all[k - advance] + price)
 //	all[k]  = max(most[k], one offcut up to k)
 //
 // in which the third is an offcut that ends at k, and lean is for pieces that lean
-// otherwise than the strip.
+// otherwise than the strip: none of them begins earlier than at its entry.
 func (b *bench) newStack(c *class, z *zone, j int) *stack {
 	n := b.y.down(b.board.FullWidth()-b.far+b.rip) - j
 	s := &stack{slices.Repeat([]value{nothing}, n+1), slices.Repeat([]value{nothing}, n+1)}
@@ -79,7 +79,7 @@ func (b *bench) newStack(c *class, z *zone, j int) *stack {
 			}
 			lean[to] = max(lean[to], lean[k]+p.price)
 			if k >= p.entry {
-				lean[to] = max(lean[to], all[k-p.entry]+p.price)
+				lean[to] = max(lean[to], all[k]+p.price)
 			}
 		}
 	}

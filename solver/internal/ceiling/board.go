@@ -84,7 +84,7 @@ type piece struct {
 	onEdge         bool
 	width          layout.Length
 	native         bool  // it leans as its strip, and may be as wide as that
-	entry, exit    int   // positions lost before and behind pieces that lean otherwise
+	entry, exit    int   // of pieces that lean otherwise: positions before the first in a cell, and lost behind the last
 	advance        int   // positions from its start to that of the next piece of its cell
 	alone          int   // positions that a strip of its width takes at least
 	aloneMost      int   // and at most

@@ -44,7 +44,7 @@ func holdByHand(t *testing.T, p *layout.Problem, strips ...*layout.Node) {
 	for _, v := range check.Plan(plan) {
 		t.Errorf("%v", v)
 	}
-	price, rows := []ceiling.Value{9000e6, 500e6}[:len(p.Bill)], map[string]int{}
+	price, rows := []ceiling.Value{9000e6, 500e6, 300e6, 800e6}[:len(p.Bill)], map[string]int{}
 	for i := range p.Bill {
 		rows[p.Bill[i].Name] = i
 	}
@@ -95,4 +95,30 @@ func TestOffcutNestsAgainstALeaningStrip(t *testing.T) {
 		rest := layout.Rect{X2: 1000 * mm, Y1: at.Y2 + kerf, Y2: 190*mm - lean - kerf}
 		holdByHand(t, p, strip, &layout.Node{Rect: rest, Offcut: "keep", Lean: lean})
 	}
+}
+
+// In a cell that is ripped again a leaning part keeps a kerf from a square one on either side,
+// and no more.
+func TestLeaningPartBetweenSquareOnes(t *testing.T) {
+	const bevel = 45 * layout.Degree
+	p := byHand(0, 0)
+	kerf := p.Shop.BevelKerf(bevel)
+	brace := partByHand{"brace", 300 * mm, 61 * mm, bevel}
+	wide := 41*mm + kerf + brace.width + 20*mm + kerf + 41*mm
+	p.Stock[0].Width, p.Stock[0].TipWidth = wide+34*mm, wide+34*mm
+	partByHand{name: "top", length: 697 * mm, width: wide}.in(p)
+	brace.in(p)
+	partByHand{name: "rail", length: 300 * mm, width: 41 * mm}.in(p)
+	partByHand{name: "sill", length: 1000 * mm, width: 31 * mm}.in(p)
+	lean, all := p.Bill[1].Lean(), p.Stock[0].Frame()
+	all.Y2 = wide
+	sill := layout.Rect{X2: 1000 * mm, Y1: wide + 3*mm, Y2: wide + 34*mm}
+	rail, last, cell := layout.Rect{X2: 300 * mm, Y2: 41 * mm}, layout.Rect{X2: 300 * mm, Y1: wide - 41*mm, Y2: wide}, layout.Rect{X2: 300 * mm, Y2: wide}
+	leaning, top := cell, all
+	leaning.Y1, leaning.Y2 = rail.Y2+kerf, rail.Y2+kerf+brace.width
+	top.X1 = 303 * mm
+	holdByHand(t, p, &layout.Node{Rect: all, Cut: layout.Crosscut, Children: []*layout.Node{
+		{Rect: cell, Cut: layout.Rip, Children: []*layout.Node{{Rect: rail, Part: "rail"}, {Rect: leaning, Part: "brace", Lean: lean}, {Rect: last, Part: "rail"}}},
+		{Rect: top, Part: "top"},
+	}}, &layout.Node{Rect: sill, Part: "sill"})
 }

@@ -239,9 +239,9 @@ func (b *Bench) stepDown(c *class, z *zone, v []Value, j, k int, leans *bool) (f
 			return at, q
 		case !*leans && o.before(v, at)+gain == v[k]:
 			return o.withParts(v, at), q
-		case *leans && at >= q.entry && o.before(v, at-q.entry)+gain == u[k]:
+		case *leans && at >= q.entry && o.before(v, at)+gain == u[k]:
 			*leans = false
-			return o.withParts(v, at-q.entry), q
+			return o.withParts(v, at), q
 		}
 	}
 	if *leans {

@@ -11,12 +11,12 @@ import (
 // and to across, by
 //
 //	V[t] = max(V[t-1], W[t-advance] + price, V[k] + an offcut between k and t, U[t-exit])
-//	U[t] = max(U[t-1], U[t-advance] + price, W[t-entry-advance] + price)
+//	U[t] = max(U[t-1], U[t-advance] + price, W[t-advance] + price)
 //	W[t] = max(V[t], an offcut up to t)
 //
 // for a cell that holds no part is worth no more than an offcut as high as the strip, and
-// where U is for pieces that lean otherwise than the strip: they lose a kerf before
-// the first of them and a wedge behind the last. Where the far edge slants, no wood is
+// where U is for pieces that lean otherwise than the strip: the first of a cell begins no
+// earlier than behind a kerf, its entry, and a wedge is lost behind the last of them. Where the far edge slants, no wood is
 // lost to joint it that an offcut along it could hold, so a stack up to there is worth
 //
 //	max(V[t], V[k] + an offcut from k to the far edge)
@@ -162,7 +162,7 @@ func (b *Bench) stack(c *class, hit set, cover []layout.Length, from, to int) st
 			}
 			u[k] = max(u[k], u[at]+gain)
 			if at >= q.entry {
-				u[k] = max(u[k], o.before(v, at-q.entry)+gain)
+				u[k] = max(u[k], o.before(v, at)+gain)
 			}
 		}
 		if u != nil && k >= exit {
