@@ -11,26 +11,32 @@ import (
 
 // attempt is a proof at one choice of prices.
 type attempt struct {
-	s      *search
-	dual   *dual
-	prices []layout.Money
-	boards []int           // one of each that are alike
-	most   []ceiling.Value // by index into boards
-	told   []bool          // the same: the programme knows the cutting that it is bounded with
-	beyond []float64       // the same: how many times the best cut that the programme knew
-	sharp  []bool          // the same: no more work makes it less
-	done   bool            // every board was looked at
-	next   int             // the board that is looked at next
-	lent   bool            // sets of boards know what it proves
+	s       *search
+	dual    *dual
+	prices  []layout.Money
+	boards  []int           // one of each that are alike
+	most    []ceiling.Value // by index into boards
+	held    []ceiling.Value // the same where limits are heeded
+	without []ceiling.Value // the same, without a piece of any match word
+	less    []float64       // by limit: what is taken off a price
+	made    []int           // for plans that make so many limits are heeded
+	told    []bool          // the same: the programme knows the cutting that it is bounded with
+	beyond  []float64       // the same: how many times the best cut that the programme knew
+	sharp   []bool          // the same: no more work makes it less
+	done    bool            // every board was looked at
+	heeds   bool            // limits and words are heeded, which takes further looks
+	next    int             // the board that is looked at next
+	lent    bool            // sets of boards know what it proves
 }
 
 func (s *search) newAttempt(d *dual) *attempt {
-	a := &attempt{s: s, dual: d, boards: d.m.boards()}
+	a := &attempt{s: s, dual: d, boards: d.m.boards(), made: d.m.demand}
 	for _, v := range d.prices()[:len(s.p.Bill)] {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
 	n := len(a.boards)
 	a.most, a.sharp, a.told, a.beyond = slices.Repeat([]ceiling.Value{unseen}, n), make([]bool, n), make([]bool, n), slices.Repeat([]float64{1}, n)
+	a.held, a.without = slices.Clone(a.most), slices.Clone(a.most)
 	return a
 }
 
@@ -58,28 +64,35 @@ func (a *attempt) open(k int) bool {
 // look bounds a few boards. The cuts with which they come near to their bounds are
 // offered to the master and remembered.
 func (a *attempt) look(batch []int, work int) {
-	price, exact := make([]column.Value, len(a.prices)), make([]ceiling.Value, len(a.prices))
+	price := make([]column.Value, len(a.prices))
 	for i, m := range a.prices {
 		price[i] = column.FromMoney(m)
-		exact[i] = ceiling.Value(price[i])
 	}
 	batch = a.s.longestFirst(a.boards, batch)
-	steps, found := make([]int, len(batch)), make([]*copied, len(batch))
+	steps, found, heeded := make([]int, len(batch)), make([]*copied, len(batch)), make([][]heeding, len(batch))
 	a.s.each(len(batch), func(w *worker, i int) {
 		k := batch[i]
 		if w.stop() {
 			return
 		}
 		b := a.boards[k]
-		most, sharp := w.high.Most(ceiling.New(a.s.p, &a.s.p.Stock[b]), exact, a.enough(k), work, w.stop)
+		most, sharp := w.high.Most(ceiling.New(a.s.p, &a.s.p.Stock[b]), exactly(price), a.enough(k), work, w.stop)
 		if !a.done || most <= a.most[k] {
 			a.most[k], a.sharp[k] = most, sharp
 		}
-		if most > a.enough(k) && !w.stop() {
-			found[i] = w.copied(a.s.quick.board(b), price)
+		if !a.done {
+			a.held[k], a.without[k] = most, most
 		}
+		a.held[k], a.without[k] = min(a.held[k], most), min(a.without[k], most)
 		steps[i] = w.high.Work()
 		w.looks += steps[i]
+		if most <= a.enough(k) || w.stop() {
+			return
+		}
+		found[i] = w.copied(a.s.quick.board(b), price)
+		if a.heeds && slices.Equal(a.made, a.dual.m.demand) {
+			heeded[i] = a.heed(w, k, price, found[i].pieces(), work)
+		}
 	})
 	for i, n := range steps {
 		a.s.lookSteps[a.boards[batch[i]]] = n
@@ -87,6 +100,11 @@ func (a *attempt) look(batch []int, work int) {
 	for i, f := range found {
 		if f != nil {
 			a.offer(batch[i], f, price)
+		}
+		for _, h := range heeded[i] {
+			if h.found != nil {
+				a.tell(batch[i], h)
+			}
 		}
 	}
 }
@@ -136,6 +154,14 @@ func (w *worker) copied(board *column.Board, price []column.Value) *copied {
 	return c
 }
 
+// pieces are those that the relaxation makes; nil where that is not known.
+func (c *copied) pieces() []int {
+	if c == nil {
+		return nil
+	}
+	return c.counts
+}
+
 // offer gives the master what the k-th board is bounded with, and remembers what of the
 // cut is wanted.
 func (a *attempt) offer(k int, f *copied, price []column.Value) {
@@ -147,13 +173,10 @@ func (a *attempt) offer(k int, f *copied, price []column.Value) {
 	}
 	a.beyond[k] = float64(a.most[k]) / max(1, known)
 	if a.told[k] = keeps && f.counts != nil && a.sharp[k]; a.told[k] {
-		worth := column.Value(a.most[k])
-		for i, n := range f.counts {
-			worth -= column.Value(n) * price[i]
-		}
-		a.dual.m.offerRaw(rawColumn{b, float64(worth), f.counts}, a.dual.factor(b))
+		a.dual.m.offerRaw(rawColumn{board: b, worth: residue(a.most[k], f.counts, price), counts: f.counts}, a.dual.factor(b))
+		a.s.learnLimits(b, f.counts, a.dual.m.demand)
 	} else {
-		a.dual.m.offerRaw(rawColumn{b, float64(column.FromMoney(f.cut.Worth)), f.cut.Counts}, a.dual.factor(b))
+		a.dual.m.offerRaw(rawColumn{board: b, worth: float64(column.FromMoney(f.cut.Worth)), counts: f.cut.Counts}, a.dual.factor(b))
 	}
 	wanted := a.s.quick.board(b).Trim(&f.cut, price, a.dual.m.demand[:len(price)])
 	a.s.pool.add(b, &wanted)
@@ -173,7 +196,7 @@ const sameValue = 1e-6
 // worth, and those of the best attempt, if there is one.
 func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	former := d.value
-	if factors, scaled := a.factors(); scaled || d.scale != nil {
+	if factors, scaled := a.factors(); scaled || d.scale != nil || d.m.heedsLess() {
 		d = d.rescaled(factors, scaled)
 	}
 	d.ended = false
@@ -196,6 +219,13 @@ func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 			v += pull * (float64(column.FromMoney(best.prices[i])) - v)
 		}
 		next.prices[i] = layout.Money(v / float64(column.Cash))
+	}
+	for n := range d.m.heeds.limits {
+		v := max(0, -own.heeded[len(d.m.heeds.words)+n])
+		if pull > 0 && n < len(best.less) {
+			v += pull * (best.less[n] - v)
+		}
+		next.less = append(next.less, v)
 	}
 	return next
 }
@@ -245,8 +275,9 @@ const leastScale = 700
 // proven is what prices prove.
 type proven struct {
 	bound  layout.Money   // no plan costs less
+	priced layout.Money   // the same whatever pieces are to come from one board: what prices alone prove
 	prices []layout.Money // by part
-	blur   layout.Money   // by so much, whoever proves it again may be the less sharp on boards that taper
+	blur   layout.Money   // by so much, whoever proves that again may be the less sharp on boards that taper
 }
 
 // bound is what the best scale of the prices proves. No prices at all prove that no plan
@@ -254,11 +285,18 @@ type proven struct {
 func (a *attempt) bound(made []int) proven {
 	best := a.boundAt(0, made)
 	for t := int64(1000); t >= leastScale; t-- {
-		if p := a.boundAt(t, made); p.bound > best.bound {
-			best = p
-		}
+		best.take(a.boundAt(t, made))
 	}
 	return best
+}
+
+// take takes over what else is proven, where that is more.
+func (p *proven) take(q proven) {
+	bound := max(p.bound, q.bound)
+	if q.priced > p.priced {
+		*p = q
+	}
+	p.bound = bound
 }
 
 // rounding is kept back for every board, for whoever proves the bound again may
@@ -278,18 +316,36 @@ func (a *attempt) boundAt(t int64, made []int) proven {
 		prices[i] = p * layout.Money(t) / 1000
 	}
 	left := a.s.worthMade(prices, made)
+	bound := left
+	var more []ceiling.Value
 	for k, b := range a.boards {
-		most := (ceiling.Value(t)*a.most[k] + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
+		scaled := func(most ceiling.Value) ceiling.Value {
+			return (ceiling.Value(t)*most + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
+		}
+		most := scaled(a.most[k])
 		if over := most - a.cost(k); over > 0 || a.dual.m.forced {
+			without := over + rounding
+			held := without
+			if !a.dual.m.forced && slices.Equal(made, a.made) {
+				held, without = max(0, scaled(a.held[k])-a.cost(k))+rounding, max(0, scaled(a.without[k])-a.cost(k))+rounding
+			}
 			a.dual.m.eachTwin(b, func(int) {
 				left -= over + rounding
+				bound -= without
+				more = append(more, held-without)
 				if wood := &a.s.p.Stock[b]; wood.Width != wood.TipWidth {
 					blur += most / tapersBlur
 				}
 			})
 		}
 	}
-	return proven{layout.Money(max(0, left) / ceiling.Value(column.Cash)), prices, layout.Money(blur / ceiling.Value(column.Cash))}
+	bound -= largest(len(a.dual.m.heeds.words), more)
+	return proven{money(bound), money(left), prices, money(blur)}
+}
+
+// money is a value that proves something, rounded down, and 0 where it proves nothing.
+func money(v ceiling.Value) layout.Money {
+	return layout.Money(max(0, v) / ceiling.Value(column.Cash))
 }
 
 // boundOf is what the prices prove of plans that cut these boards and no others.
@@ -302,7 +358,7 @@ func (a *attempt) boundOf(boards, made []int) layout.Money {
 			}
 		})
 	}
-	return layout.Money(max(0, left) / ceiling.Value(column.Cash))
+	return money(left)
 }
 
 // boundWithin is what the prices prove of plans that cut no others than these boards.
@@ -319,7 +375,7 @@ func (a *attempt) boundWithin(boards, made []int) layout.Money {
 			}
 		})
 	}
-	return layout.Money(max(0, left) / ceiling.Value(column.Cash))
+	return money(left)
 }
 
 // offcuts is what a board is worth at most when no part has a price.

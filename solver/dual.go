@@ -5,6 +5,7 @@ import (
 
 	"sawbill/layout"
 	"sawbill/solver/internal/column"
+	"sawbill/solver/internal/lp"
 )
 
 // dual seeks part values at which no board is worth more than it costs and yet
@@ -44,7 +45,7 @@ func (s *search) settle(from *state) {
 	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
 	for b, c := range from.cuts {
 		if c != nil {
-			d.m.offerRaw(rawColumn{b, float64(column.FromMoney(c.Worth)), c.Counts}, 1)
+			d.m.offerRaw(rawColumn{board: b, worth: float64(column.FromMoney(c.Worth)), counts: c.Counts}, 1)
 		}
 	}
 	d.run(d.rounds(), firstEffort)
@@ -63,12 +64,30 @@ func (s *search) settleAt(values []float64) {
 func (s *search) settleLike(like *dual) {
 	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
 	for _, c := range like.m.raw {
-		d.m.offerRaw(c, 1)
+		if s.allows(&c) {
+			d.m.offerRaw(c, 1)
+		}
 	}
 	if like.center != nil {
 		d.price(like.center, nil)
 	}
+	d.run(likeRounds, firstEffort)
 	s.settleOn(d)
+}
+
+// likeRounds is how many rounds are made from the columns of the same job.
+const likeRounds = 5
+
+// allows reports whether the board of a column may give its pieces.
+func (s *search) allows(c *rawColumn) bool {
+	some := false
+	for i, n := range c.counts {
+		if n > 0 && !s.gives[c.board][i] {
+			return false
+		}
+		some = some || n > 0
+	}
+	return some
 }
 
 func (s *search) settleOn(d *dual) {
@@ -237,19 +256,40 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		}
 		lower += v * float64(d.m.demand[i])
 	}
+	worths := make([]float64, len(s.p.Stock))
+	for n, price := range d.m.variants(price) {
+		more, over, ok := d.priceAt(price, own, worths, n == 0)
+		if !ok {
+			return 0, false
+		}
+		added, lower = added+more, lower-over
+	}
+	if lower > d.best || d.center == nil {
+		d.best, d.center, d.worth = lower, target, worths
+	}
+	return added, true
+}
+
+// priceAt prices all boards at some prices; over is what they are worth above their cost in
+// all, and what each is worth is noted, if it is to be reckoned with.
+func (d *dual) priceAt(price []column.Value, own *duals, worths []float64, reckoned bool) (added int, over float64, ok bool) {
+	s := d.s
 	boards := d.m.boards()
 	found := s.priceAll(d.by, boards, price, d.m.demand[:len(price)])
 	if found == nil {
-		return 0, false
+		return 0, 0, false
 	}
-	worths := make([]float64, len(s.p.Stock))
 	sums := make([]sum, len(d.m.clusters))
 	for k, b := range boards {
 		c, scale := d.m.of[b], d.factor(b)
 		worth := scale * float64(found[k].Value)
-		d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
+		if reckoned {
+			d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
+		}
 		if worth > s.cost(b) || d.m.forced {
-			lower -= (worth - s.cost(b)) * d.m.share(c)
+			if reckoned {
+				over += (worth - s.cost(b)) * d.m.share(c)
+			}
 			sums[c].add(s.cost(b), scale, price, &found[k])
 			sums[c].board = b
 		}
@@ -258,15 +298,12 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		}
 	}
 	for c := range sums {
-		if sums[c].counts != nil && (own == nil || sums[c].reduced(own) < own.clusters[c]-minGain) {
+		if sums[c].counts != nil && (own == nil || sums[c].reduced(own, d.m.heeded(c, sums[c].counts)) < own.clusters[c]-minGain) {
 			d.take(c, &sums[c])
 			added++
 		}
 	}
-	if lower > d.best || d.center == nil {
-		d.best, d.center, d.worth = lower, target, worths
-	}
-	return added, true
+	return added, over, true
 }
 
 // minGain is the least gain for which a column is added, as a value.
@@ -296,8 +333,11 @@ func (s *sum) add(cost, scale float64, price []column.Value, found *column.Price
 
 // reduced is the cost of the column less what its pieces are worth at the
 // master's prices.
-func (s *sum) reduced(own *duals) float64 {
+func (s *sum) reduced(own *duals, heeded []lp.Entry) float64 {
 	cost := s.cost
+	for _, e := range heeded {
+		cost -= e.Coef * own.heeded[e.Row-len(own.clusters)-len(own.parts)]
+	}
 	for i, n := range s.counts {
 		cost -= n * own.parts[i]
 	}
@@ -306,9 +346,9 @@ func (s *sum) reduced(own *duals) float64 {
 
 // take gives a column to the master.
 func (d *dual) take(c int, s *sum) {
-	d.m.offer(c, s.cost, s.counts)
+	at := d.m.offer(c, s.cost, s.counts)
 	if d.m.alike(c) {
-		s.raw.board = s.board
+		s.raw.board, s.raw.at = s.board, at
 		d.m.raw = append(d.m.raw, s.raw)
 	}
 }

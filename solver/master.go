@@ -18,6 +18,7 @@ type master struct {
 	demand   []int
 	clusters []cluster
 	of       []int // by board: its cluster
+	heeds    heeds
 	prog     *lp.Program
 	raw      []rawColumn
 }
@@ -27,6 +28,7 @@ type rawColumn struct {
 	board  int
 	worth  float64 // of its offcuts
 	counts []int
+	at     int // which column of the programme it is
 }
 
 // cluster is boards that share a row of the programme: boards that are alike, or
@@ -53,6 +55,15 @@ func (s *search) newMaster(usable, demand []int, forced bool) *master {
 	}
 	for _, d := range demand {
 		senses, rhs = append(senses, lp.AtLeast), append(rhs, float64(d))
+	}
+	if !forced && m.keepsAll() {
+		m.heeds = s.heeds
+	}
+	for range m.heeds.words {
+		senses, rhs = append(senses, lp.AtMost), append(rhs, 1)
+	}
+	for range m.heeds.limits {
+		senses, rhs = append(senses, lp.AtMost), append(rhs, 0)
 	}
 	m.prog = lp.New(senses, rhs)
 	for i := range demand {
@@ -144,15 +155,16 @@ func (m *master) eachTwin(b int, do func(int)) {
 	}
 }
 
-// offer adds a column to a cluster: what it costs and makes.
-func (m *master) offer(c int, cost float64, counts []float64) {
+// offer adds a column to a cluster, what it costs and makes, and tells which column of the
+// programme it is.
+func (m *master) offer(c int, cost float64, counts []float64) int {
 	entries := []lp.Entry{{Row: c, Coef: 1}}
 	for i, n := range counts {
 		if n > 0 {
 			entries = append(entries, lp.Entry{Row: len(m.clusters) + i, Coef: n})
 		}
 	}
-	m.prog.Add(cost/perMoney, entries)
+	return m.prog.Add(cost/perMoney, append(entries, m.heeded(c, counts)...))
 }
 
 // offerRaw adds a column of a board, its worth and pieces scaled.
@@ -165,7 +177,7 @@ func (m *master) offerRaw(c rawColumn, scale float64) {
 	for i, n := range c.counts {
 		counts[i] = scale * float64(n)
 	}
-	m.offer(k, m.s.cost(c.board)-scale*c.worth, counts)
+	c.at = m.offer(k, m.s.cost(c.board)-scale*c.worth, counts)
 	m.raw = append(m.raw, c)
 }
 
@@ -191,10 +203,10 @@ func (m *master) mostKnown(board int, price []column.Value) float64 {
 const masterSteps = 20_000
 
 // duals is the dual solution of the master, in values: of the parts, of the rows
-// of the clusters (not above 0), and its own value.
+// of the clusters and of what is heeded (not above 0), and its own value.
 type duals struct {
-	parts, clusters []float64
-	value           float64
+	parts, clusters, heeded []float64
+	value                   float64
 }
 
 // solve solves the programme; ok is false when it ran out of steps.
@@ -207,7 +219,7 @@ func (m *master) solve() (*duals, bool) {
 	for i := range y {
 		y[i] *= perMoney
 	}
-	d.clusters, d.parts = y[:n], y[n:]
+	d.clusters, d.parts, d.heeded = y[:n], y[n:m.heedRow()], y[m.heedRow():]
 	for i := range d.parts {
 		d.parts[i] = max(0, d.parts[i])
 	}

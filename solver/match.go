@@ -20,6 +20,48 @@ const (
 	homeRounds = 2
 )
 
+// withHomes is a search of the same job with a board for the pieces of every word, beside
+// s, of which things are proven.
+func (s *search) withHomes() *search {
+	s.settleIslands(s.first())
+	s.settle(s.best)
+	p := s.p
+	for w, word := range words(p) {
+		if b, ok := s.master.m.host(s.heeds.words[w]); ok {
+			p = withHome(p, word, b)
+		} else {
+			p = bestHome(p, word, s.o, s.workers[0].stop)
+		}
+	}
+	q := newSearch(p, s.o, s.workers[0].stop)
+	q.unmatched = s
+	s.workers = q.workers // so that search and proof know of each other's work
+	return q
+}
+
+// host is the board on which the programme has most of the pieces of a word made; ok is
+// false where none are.
+func (m *master) host(rows []int) (board int, ok bool) {
+	if _, solved := m.solve(); !solved {
+		return 0, false
+	}
+	held := map[int]float64{}
+	most := 0.0
+	for i := range m.raw {
+		c := &m.raw[i]
+		for _, row := range rows {
+			held[c.board] += m.prog.X(c.at) * float64(c.counts[row])
+		}
+		if held[c.board] > most+minShare {
+			board, most, ok = c.board, held[c.board], true
+		}
+	}
+	return board, ok
+}
+
+// minShare is more than rounding makes of nothing.
+const minShare = 1e-6
+
 // homes is p with a board for the pieces of every word; p itself where there are
 // no words.
 func homes(p *layout.Problem, o Options, stop func() bool) *layout.Problem {

@@ -62,12 +62,12 @@ func TestMatchCostsMore(t *testing.T) {
 		cost  layout.Money
 	}{{"", 20}, {"front", 30}} {
 		p.Bill[0].Match = c.match
-		plan, _, err := Solve(context.Background(), p, Options{Rounds: 4})
+		plan, _, err := Solve(context.Background(), p, Options{Rounds: 20, Workers: 1})
 		if err != nil || len(plan.Missing) > 0 || plan.Totals.Cost != c.cost*layout.Unity {
 			t.Errorf("match %q: cost %v, missing %v, error %v; want cost %d", c.match, plan.Totals.Cost, plan.Missing, err, c.cost)
 		}
-		if b := plan.Totals.Bound; b != nil && *b > 20*layout.Unity {
-			t.Errorf("match %q: proven %v without regard to the word", c.match, *b)
+		if b := plan.Totals.Bound; b == nil || *b != plan.Totals.Cost {
+			t.Errorf("match %q: proven %v, want the cost", c.match, b)
 		}
 	}
 }
@@ -94,5 +94,32 @@ func TestMatchIsProvenBySets(t *testing.T) {
 	}
 	if b := plan.Totals.Bound; b == nil || *b != 13*layout.Unity {
 		t.Errorf("a plan costs %v, proven are %v; want 13", plan.Totals.Cost, b)
+	}
+}
+
+// TestHomeLeavesRoomForOthers has four slats that match and one top. The cheapest board that
+// holds the slats is the only cheap one that holds the top, so the slats come from another.
+func TestHomeLeavesRoomForOthers(t *testing.T) {
+	const mm = layout.Millimetre
+	shop := layout.DefaultShop(layout.Millimetres)
+	shop.CrosscutKerf, shop.EndTrim, shop.OffcutCredit = 0, 0, 0
+	p := &layout.Problem{Shop: shop, Bill: []layout.Part{
+		{Name: "slat", Species: []string{"ash"}, Thickness: 20 * mm, Width: 80 * mm, Length: 500 * mm, Quantity: 4, Grade: layout.Clear, Match: "front"},
+		{Name: "top", Species: []string{"ash"}, Thickness: 20 * mm, Width: 90 * mm, Length: 1500 * mm, Quantity: 1, Grade: layout.Clear},
+	}}
+	for _, b := range []struct {
+		mark  string
+		width layout.Length
+		cost  layout.Money
+	}{{"A", 90 * mm, 30}, {"B", 80 * mm, 31}, {"C", 90 * mm, 60}} {
+		p.Stock = append(p.Stock, layout.Board{
+			Mark: b.mark, Base: b.mark, Species: "ash", Thickness: 20 * mm, Length: 2000 * mm,
+			Width: b.width, TipWidth: b.width, Cost: b.cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
+		})
+	}
+	s := newSearch(p, Options{Workers: 1}, func() bool { return false })
+	s.heeds.words = matched(p)
+	if home := s.withHomes().p.Bill[0].From; len(home) != 1 || home[0] != "B" {
+		t.Errorf("the slats are to come from %q, want B", home)
 	}
 }

@@ -84,7 +84,7 @@ func (s *search) state(plan *layout.Plan) bool {
 // sharp by a few ten-thousandths of what a board costs, or by more where it tapers.
 func heldBack(p proven, cost layout.Money) layout.Money {
 	const trifle = 2000
-	return max(0, p.bound-cost/trifle-p.blur)
+	return max(0, p.priced-cost/trifle-p.blur)
 }
 
 // wholeCosts rounds a bound up to the next cost that a plan can have: without
@@ -113,7 +113,6 @@ func (s *search) beginProof() {
 		return
 	}
 	s.unmatched.best = s.best
-	s.unmatched.settleLike(s.master)
 	s.proof = s.unmatched.newProof()
 	s.unmatched.proof, s.sets = s.proof, s.unmatched.newSets()
 	s.pool.sketches = s.unmatched.pool.sketches // blanks may start where those of the proof do

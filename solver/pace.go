@@ -1,8 +1,8 @@
 package solver
 
 // pace shares the work between the search and the proof: the proof goes on when it
-// has worked no more than the search since it began to take turns. Work is counted,
-// never timed, so that the same rounds give the same answer.
+// has worked no more than so many times as much as the search since it began to take
+// turns. Work is counted, never timed, so that the same rounds give the same answer.
 type pace struct {
 	done   int // steps by everybody when the proof last ended
 	search int // steps of the search
@@ -14,10 +14,10 @@ type pace struct {
 const leastSteps = 1_000_000
 
 // turn reports whether the proof may go on.
-func (c *pace) turn(s *search) bool {
+func (c *pace) turn(s *search, times int) bool {
 	c.search += max(leastSteps, s.work()-c.done)
 	c.done = s.work()
-	return c.proof <= c.search
+	return c.proof <= times*c.search
 }
 
 // end counts a step of the proof.

@@ -31,6 +31,7 @@ type proof struct {
 	samples  int // how often a few boards are still looked at for all
 	work     int // steps with which a board is looked at
 	ended    bool
+	least    layout.Money // proven when the last pass ended
 	pace     pace
 }
 
@@ -91,7 +92,7 @@ func (q *proof) step() bool {
 	if made := q.s.goal(); !slices.Equal(made, q.made) {
 		q.begin(made)
 	}
-	if turn := q.pace.turn(q.s); q.ended || q.proven() && !turn {
+	if turn := q.pace.turn(q.s, q.share()); q.ended || q.proven() && !turn {
 		return false
 	}
 	defer q.pace.end(q.s)
@@ -115,14 +116,28 @@ func (q *proof) step() bool {
 		}
 		a.next++
 	}
+	a.heeds = q.proven() // the first bound comes first
 	a.look(batch, q.work)
 	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
 	}
 	a.next, a.done, a.lent = 0, true, false
 	q.drop()
+	_, q.least = q.best()
 	return true
 }
+
+// share is how many times as much as the search the proof may work: where much is left to
+// be proven, the next passes gain more than the search.
+func (q *proof) share() int {
+	if cost := q.s.atHand(); cost-q.least > cost/100*farProven {
+		return 3
+	}
+	return 1
+}
+
+// farProven is the gap, in hundredths, above which the proof has more than half of the work.
+const farProven = 3
 
 // drop forgets the attempts for these plans but the best and the last.
 func (q *proof) drop() {
@@ -199,7 +214,9 @@ func (q *proof) bound(made []int) (best proven, ok bool) {
 		if !a.done {
 			continue
 		}
-		if p := a.bound(made); !ok || p.bound > best.bound {
+		if p := a.bound(made); ok {
+			best.take(p)
+		} else {
 			best, ok = p, true
 		}
 	}

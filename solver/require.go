@@ -91,7 +91,7 @@ func (q *Requirements) prices(boards []int) (price []ceiling.Value, short bool) 
 	d := q.s.newDual(q.s.newMaster(boards, wanted(q.s.p), false))
 	for _, b := range boards {
 		for _, c := range q.s.pool.known(b) {
-			d.m.offerRaw(rawColumn{b, 0, c.Counts}, 1)
+			d.m.offerRaw(rawColumn{board: b, counts: c.Counts}, 1)
 		}
 	}
 	d.run(d.most(), fullEffort)

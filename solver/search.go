@@ -39,9 +39,10 @@ type search struct {
 	gives     [][]bool // by board and row of the bill
 	best      *state
 	filled    *state // the best plan into which it was last tried to lay what is missing
-	// unmatched is the same job without regard to match words, of which alone something
-	// can be proven; nil where there are none.
+	// unmatched is the same job with no board chosen for any match word, of which alone
+	// something can be proven; nil where there are no words.
 	unmatched *search
+	heeds     heeds   // of a proof
 	fresh     bool    // cuts were found that no dive has seen
 	dived     bool    // dives were made
 	copies    *copies // nil where there are no glue-ups

@@ -85,10 +85,9 @@ func withoutSpares(ctx context.Context, p *layout.Problem, o Options) (*layout.P
 	if sets := p.Sets(); len(sets) > 0 {
 		return newGlueUps(p, sets, o, stop).solve()
 	}
-	s := newSearch(homes(p, o, stop), o, stop)
-	if s.p != p {
-		s.unmatched = newSearch(p, o, stop)
-		s.unmatched.workers = s.workers // so that search and proof know of each other's work
+	s := newSearch(p, o, stop)
+	if s.heeds.words = matched(p); len(s.heeds.words) > 0 {
+		s = s.withHomes()
 	}
 	a := &outcome{s: s, asked: p}
 	status, err := s.run(ctx, a)
@@ -109,7 +108,11 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 	if err := a.take(0); err != nil {
 		return Stopped, err
 	}
-	s.settle(s.best)
+	if s.unmatched == nil {
+		s.settle(s.best)
+	} else {
+		s.settleLike(s.unmatched.master)
+	}
 	better := s.improve(s.second())
 	if s.o.Unproven { // else better prices come first
 		better = s.plunge(0) || better
