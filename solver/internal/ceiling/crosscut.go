@@ -273,25 +273,29 @@ func (c *cuts) finest() layout.Length {
 func (c *cuts) shortens() bool { return !c.b.w.wood.Flat() || c.b.w.wood.Crook > 0 }
 
 // split divides a cell in two. What starts in its first half, and what ends with
-// its second, is what it was; of the rest it is known only that it is no more. Where
-// it matters how short a blank may be, that is all that is known of any.
+// its second, is what it was, unless that it can no longer be so short makes a difference;
+// of the rest it is known only that it is no more.
 func (c *cuts) split(cell int) {
-	stays := !c.shortens()
+	was := c.shapesAt(cell, cell)
 	c.at = slices.Insert(c.at, cell+1, c.mark(c.at[cell]+(c.next(cell)-c.at[cell])/2))
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
-		nothing := c.most[k][cell] == 0
-		c.known[k][cell] = c.known[k][cell] && (stays || nothing)
-		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && nothing)
+		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && c.most[k][cell] == 0)
 		c.kept[k] = slices.Insert(c.kept[k], cell, 0)
 	}
 	later, known := slices.Clone(c.most[cell]), slices.Clone(c.known[cell])
 	for m := range later {
 		known[m] = known[m] && later[m] == 0
-		c.known[cell][m] = c.known[cell][m] && (stays || later[m] == 0)
 	}
 	later[cell], known[cell] = 0, true // nothing ends before it starts
 	c.most, c.known = slices.Insert(c.most, cell+1, later), slices.Insert(c.known, cell+1, known)
+	is := c.shapesAt(cell, cell+1)
+	for k := range cell + 1 {
+		c.known[k][cell+1] = c.known[k][cell+1] && (c.most[k][cell+1] == 0 || was.ending[k] == is.ending[k])
+	}
+	for m := cell + 1; m <= len(c.at); m++ {
+		c.known[cell][m] = c.known[cell][m] && (c.most[cell][m] == 0 || was.starting[m-1-cell] == is.starting[m-cell])
+	}
 	c.kept = slices.Insert(c.kept, cell+1, make([]Value, len(later)))
 	for k := range c.at {
 		c.kept[k][cell] = c.offcut(k, cell)
@@ -299,6 +303,50 @@ func (c *cuts) split(cell int) {
 	for m := range c.kept[cell+1] {
 		c.kept[cell+1][m] = c.offcut(cell+1, m)
 	}
+}
+
+// shape is all that tells how much a blank is worth at most: where it lies, and as far as it
+// matters how short it may be.
+type shape struct {
+	a, e         layout.Length
+	lanes, first int           // how many last so long, and the position across of the first strip
+	shift        layout.Length // in some steps of a position
+	long         bool          // it is too long in any case
+}
+
+// shapes are those of the blanks that start in each cell up to one and end with another, and
+// of those that start in the one and end with it or any later cell.
+type shapes struct{ ending, starting []shape }
+
+// shapesAt are the shapes of the blanks that start in cell from, or end with cell to. They
+// are all the same where it makes no difference how short blanks may be.
+func (c *cuts) shapesAt(from, to int) shapes {
+	s := shapes{make([]shape, from+1), make([]shape, len(c.at)+1-from)}
+	if !c.shortens() {
+		return s
+	}
+	for k := range s.ending {
+		s.ending[k] = c.shapeOf(k, to)
+	}
+	for m := range s.starting {
+		s.starting[m] = c.shapeOf(from, from+m)
+	}
+	return s
+}
+
+// shiftSteps is in how many steps of a position it is told where the wood of a blank begins.
+const shiftSteps = 8
+
+func (c *cuts) shapeOf(k, m int) shape {
+	w, s := c.b.w, c.spanOf(k, m)
+	shift := w.shift(s.short)
+	is := shape{a: s.a, e: s.e, first: w.y.down(shift + w.near), shift: shift / max(1, w.y.unit/shiftSteps), long: w.most > 0 && s.short > w.most}
+	for i := range w.lanes {
+		if s.short <= w.lanes[i].longest {
+			is.lanes++
+		}
+	}
+	return is
 }
 
 // floor is the value at which a blank of the best path is looked at no further
