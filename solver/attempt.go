@@ -17,20 +17,21 @@ type attempt struct {
 	boards  []int           // one of each that are alike
 	most    []ceiling.Value // by index into boards
 	held    []ceiling.Value // the same where limits are heeded
-	without []ceiling.Value // the same, without a piece of any match word
-	less    []float64       // by limit: what is taken off a price
-	made    []int           // for plans that make so many limits are heeded
-	told    []bool          // the same: the programme knows the cutting that it is bounded with
+	without []ceiling.Value // and of cuttings without a piece of any match word
+	told    []bool          // by index into boards: the programme knows the cutting that it is bounded with
 	beyond  []float64       // the same: how many times the best cut that the programme knew
 	sharp   []bool          // the same: no more work makes it less
 	done    bool            // every board was looked at
-	heeds   bool            // limits and words are heeded, which takes further looks
 	next    int             // the board that is looked at next
 	lent    bool            // sets of boards know what it proves
+	further bool            // limits and words are heeded, which takes further looks
+	made    []int           // in plans of which limits are heeded
+	words   int             // how many are heeded
+	less    []float64       // by limit: what is taken off a price
 }
 
 func (s *search) newAttempt(d *dual) *attempt {
-	a := &attempt{s: s, dual: d, boards: d.m.boards(), made: d.m.demand}
+	a := &attempt{s: s, dual: d, boards: d.m.boards(), made: d.m.demand, words: len(d.m.heeds.words)}
 	for _, v := range d.prices()[:len(s.p.Bill)] {
 		a.prices = append(a.prices, layout.Money(v/float64(column.Cash)))
 	}
@@ -69,7 +70,7 @@ func (a *attempt) look(batch []int, work int) {
 		price[i] = column.FromMoney(m)
 	}
 	batch = a.s.longestFirst(a.boards, batch)
-	steps, found, heeded := make([]int, len(batch)), make([]*copied, len(batch)), make([][]heeding, len(batch))
+	steps, found, heeded := make([]int, len(batch)), make([]*copied, len(batch)), make([][]look, len(batch))
 	a.s.each(len(batch), func(w *worker, i int) {
 		k := batch[i]
 		if w.stop() {
@@ -90,7 +91,7 @@ func (a *attempt) look(batch []int, work int) {
 			return
 		}
 		found[i] = w.copied(a.s.quick.board(b), price)
-		if a.heeds && slices.Equal(a.made, a.dual.m.demand) {
+		if a.further && slices.Equal(a.made, a.dual.m.demand) {
 			heeded[i] = a.heed(w, k, price, found[i].pieces(), work)
 		}
 	})
@@ -101,9 +102,9 @@ func (a *attempt) look(batch []int, work int) {
 		if f != nil {
 			a.offer(batch[i], f, price)
 		}
-		for _, h := range heeded[i] {
-			if h.found != nil {
-				a.tell(batch[i], h)
+		for _, l := range heeded[i] {
+			if l.found != nil {
+				a.tell(batch[i], l)
 			}
 		}
 	}
@@ -172,14 +173,7 @@ func (a *attempt) offer(k int, f *copied, price []column.Value) {
 		known = a.dual.worth[b] / a.dual.factor(b)
 	}
 	a.beyond[k] = float64(a.most[k]) / max(1, known)
-	if a.told[k] = keeps && f.counts != nil && a.sharp[k]; a.told[k] {
-		a.dual.m.offerRaw(rawColumn{board: b, worth: residue(a.most[k], f.counts, price), counts: f.counts}, a.dual.factor(b))
-		a.s.learnLimits(b, f.counts, a.dual.m.demand)
-	} else {
-		a.dual.m.offerRaw(rawColumn{board: b, worth: float64(column.FromMoney(f.cut.Worth)), counts: f.cut.Counts}, a.dual.factor(b))
-	}
-	wanted := a.s.quick.board(b).Trim(&f.cut, price, a.dual.m.demand[:len(price)])
-	a.s.pool.add(b, &wanted)
+	a.told[k] = a.tell(k, look{price, a.most[k], a.sharp[k], f})
 	a.s.pool.sketch(b, f.sketch)
 }
 
@@ -196,6 +190,9 @@ const sameValue = 1e-6
 // worth, and those of the best attempt, if there is one.
 func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	former := d.value
+	if d.m.heedsLess() {
+		former = 0 // with more to heed the value rises
+	}
 	if factors, scaled := a.factors(); scaled || d.scale != nil || d.m.heedsLess() {
 		d = d.rescaled(factors, scaled)
 	}
@@ -272,15 +269,15 @@ func (a *attempt) loose() float64 {
 // on.
 const leastScale = 700
 
-// proven is what prices prove.
+// proven is what an attempt proves.
 type proven struct {
 	bound  layout.Money   // no plan costs less
-	priced layout.Money   // the same whatever pieces are to come from one board: what prices alone prove
+	priced layout.Money   // the same without regard to limits and words: what prices alone prove
 	prices []layout.Money // by part
 	blur   layout.Money   // by so much, whoever proves that again may be the less sharp on boards that taper
 }
 
-// bound is what the best scale of the prices proves. No prices at all prove that no plan
+// bound is what is proven at the best scale of the prices. No prices at all prove that no plan
 // costs less than nothing.
 func (a *attempt) bound(made []int) proven {
 	best := a.boundAt(0, made)
@@ -317,29 +314,30 @@ func (a *attempt) boundAt(t int64, made []int) proven {
 	}
 	left := a.s.worthMade(prices, made)
 	bound := left
-	var more []ceiling.Value
+	var gains []ceiling.Value
 	for k, b := range a.boards {
 		scaled := func(most ceiling.Value) ceiling.Value {
 			return (ceiling.Value(t)*most + ceiling.Value(1000-t)*a.offcuts(k) + 999) / 1000
 		}
 		most := scaled(a.most[k])
 		if over := most - a.cost(k); over > 0 || a.dual.m.forced {
-			without := over + rounding
-			held := without
+			heldOver, freeOver := over, over
 			if !a.dual.m.forced && slices.Equal(made, a.made) {
-				held, without = max(0, scaled(a.held[k])-a.cost(k))+rounding, max(0, scaled(a.without[k])-a.cost(k))+rounding
+				heldOver, freeOver = max(0, scaled(a.held[k])-a.cost(k)), max(0, scaled(a.without[k])-a.cost(k))
 			}
 			a.dual.m.eachTwin(b, func(int) {
 				left -= over + rounding
-				bound -= without
-				more = append(more, held-without)
+				bound -= freeOver + rounding
+				if heldOver > freeOver {
+					gains = append(gains, heldOver-freeOver)
+				}
 				if wood := &a.s.p.Stock[b]; wood.Width != wood.TipWidth {
 					blur += most / tapersBlur
 				}
 			})
 		}
 	}
-	bound -= largest(len(a.dual.m.heeds.words), more)
+	bound -= largest(a.words, gains)
 	return proven{money(bound), money(left), prices, money(blur)}
 }
 

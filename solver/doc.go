@@ -22,14 +22,14 @@
 //     with a row for every strip (strips.go, trial.go). A linear programme over all
 //     strips (guide.go) says where to begin, and proves a bound (copies.go).
 //   - What is proven comes from passes over all boards at prices that fit (proof.go,
-//     attempt.go); it takes turns with the search (pace.go). Each pass sketches the
+//     attempt.go), which heed what else binds every plan (heeds.go); it takes turns with the search (pace.go). Each pass sketches the
 //     cuttings with which boards are bounded; cuts are made of these, and the search lets
 //     blanks start where they do.
 //   - Small jobs are searched as a whole as well (small.go), and what is missing is
 //     sought by cutting a few boards anew together (short.go), at prices that rank
 //     pieces as layout.Score does (small_rank.go).
-//   - Pieces that match are given one board each word before the search begins
-//     (match.go).
+//   - Pieces that match are given one board each word before the search begins, which
+//     the linear programme chooses (match.go).
 //   - What boards can by no means make whole is shown without a plan (require.go);
 //     package buy builds on that.
 //   - A last pass makes the plan tidier for hardly any money (tidy.go), spare pieces are

@@ -23,6 +23,7 @@ type dual struct {
 	m      *master
 	by     *pricer   // of the boards
 	best   float64   // the largest L
+	held   float64   // the same where match words are heeded
 	center []float64 // the prices of it
 	worth  []float64 // of boards at the center
 	scale  []float64 // by board: what its columns count for; nil: 1
@@ -64,9 +65,13 @@ func (s *search) settleAt(values []float64) {
 func (s *search) settleLike(like *dual) {
 	d := s.newDual(s.newMaster(s.usable, wanted(s.p), false))
 	for _, c := range like.m.raw {
-		if s.allows(&c) {
-			d.m.offerRaw(c, 1)
-		}
+		known := map[int]bool{} // boards alike may be so no longer
+		like.m.eachTwin(c.board, func(b int) {
+			if c.board = b; s.allows(&c) && !known[d.m.of[b]] {
+				known[d.m.of[b]] = true
+				d.m.offerRaw(c, 1)
+			}
+		})
 	}
 	if like.center != nil {
 		d.price(like.center, nil)
@@ -224,7 +229,7 @@ func (d *dual) round() bool {
 		case !ok:
 			return false
 		case added > 0:
-			return own.value-d.best > closeDual*own.value
+			return own.value-d.held > closeDual*own.value
 		case pull == 0:
 			return false
 		}
@@ -256,13 +261,27 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		}
 		lower += v * float64(d.m.demand[i])
 	}
-	worths := make([]float64, len(s.p.Stock))
-	for n, price := range d.m.variants(price) {
-		more, over, ok := d.priceAt(price, own, worths, n == 0)
-		if !ok {
-			return 0, false
+	boards, worths := d.m.boards(), make([]float64, len(s.p.Stock))
+	found, added, ok := d.priceAt(boards, price, own)
+	if !ok {
+		return 0, false
+	}
+	for k, b := range boards {
+		worth := d.factor(b) * float64(found[k].Value)
+		d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
+	}
+	gains, more, ok := d.priceWithout(boards, found, worths, price, own)
+	if !ok {
+		return 0, false
+	}
+	added += more
+	for _, b := range boards {
+		if over := worths[b] - s.cost(b); over > 0 || d.m.forced {
+			lower -= over * d.m.share(d.m.of[b])
 		}
-		added, lower = added+more, lower-over
+	}
+	if d.held = max(d.held, lower+gains); d.center == nil {
+		d.held = lower + gains
 	}
 	if lower > d.best || d.center == nil {
 		d.best, d.center, d.worth = lower, target, worths
@@ -270,26 +289,49 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 	return added, true
 }
 
-// priceAt prices all boards at some prices; over is what they are worth above their cost in
-// all, and what each is worth is noted, if it is to be reckoned with.
-func (d *dual) priceAt(price []column.Value, own *duals, worths []float64, reckoned bool) (added int, over float64, ok bool) {
-	s := d.s
-	boards := d.m.boards()
-	found := s.priceAll(d.by, boards, price, d.m.demand[:len(price)])
-	if found == nil {
+// priceWithout prices those boards again of which the cut found holds a piece of a word,
+// without such pieces. As many boards as there are words may give any; by so much less than
+// worths are all others worth above their cost in all.
+func (d *dual) priceWithout(boards []int, found []column.Priced, worths []float64, price []column.Value, own *duals) (gains float64, added int, ok bool) {
+	var again []int
+	for k, b := range boards {
+		if found[k].Cut.Root != nil && d.m.ofWords(found[k].Counts) {
+			again = append(again, b)
+		}
+	}
+	if len(again) == 0 {
+		return 0, 0, true
+	}
+	free, added, ok := d.priceAt(again, d.m.without(price), own)
+	if !ok {
 		return 0, 0, false
+	}
+	var each []float64
+	for k, b := range again {
+		cost := d.s.cost(b)
+		gain := max(0, worths[b]-cost) - max(0, d.factor(b)*float64(free[k].Value)-cost)
+		for range int(d.m.share(d.m.of[b])) {
+			each = append(each, gain)
+		}
+	}
+	slices.Sort(each)
+	for _, gain := range each[:max(0, len(each)-len(d.m.heeds.words))] {
+		gains += gain
+	}
+	return gains, added, true
+}
+
+// priceAt prices boards at some prices and offers to the master what is attractive at its
+// own, or everything when they are nil.
+func (d *dual) priceAt(boards []int, price []column.Value, own *duals) (found []column.Priced, added int, ok bool) {
+	s := d.s
+	if found = s.priceAll(d.by, boards, price, d.m.demand[:len(price)]); found == nil {
+		return nil, 0, false
 	}
 	sums := make([]sum, len(d.m.clusters))
 	for k, b := range boards {
 		c, scale := d.m.of[b], d.factor(b)
-		worth := scale * float64(found[k].Value)
-		if reckoned {
-			d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
-		}
-		if worth > s.cost(b) || d.m.forced {
-			if reckoned {
-				over += (worth - s.cost(b)) * d.m.share(c)
-			}
+		if scale*float64(found[k].Value) > s.cost(b) || d.m.forced {
 			sums[c].add(s.cost(b), scale, price, &found[k])
 			sums[c].board = b
 		}
@@ -303,7 +345,7 @@ func (d *dual) priceAt(price []column.Value, own *duals, worths []float64, recko
 			added++
 		}
 	}
-	return added, over, true
+	return found, added, true
 }
 
 // minGain is the least gain for which a column is added, as a value.

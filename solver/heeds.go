@@ -51,7 +51,7 @@ type limit struct {
 }
 
 // mostLimits is the most limits that are heeded.
-const mostLimits = 300
+const mostLimits = 200
 
 // matched lists the rows of the bill of every match word.
 func matched(p *layout.Problem) [][]int {
@@ -92,20 +92,20 @@ func holdsAny[N int | float64](rows []int, counts []N) bool {
 	return slices.ContainsFunc(rows, func(i int) bool { return i < len(counts) && counts[i] > 0 })
 }
 
-// variants are prices to seek cuts at: these, and where words are heeded the same of which
-// pieces of a word are worth nothing, for most boards give none.
-func (m *master) variants(price []column.Value) [][]column.Value {
-	list := [][]column.Value{price}
-	if len(m.heeds.words) > 0 {
-		free := slices.Clone(price)
-		for _, rows := range m.heeds.words {
-			for _, i := range rows {
-				free[i] = 0
-			}
+// without is prices of which pieces of a word are worth nothing.
+func (m *master) without(price []column.Value) []column.Value {
+	free := slices.Clone(price)
+	for _, rows := range m.heeds.words {
+		for _, i := range rows {
+			free[i] = 0
 		}
-		list = append(list, free)
 	}
-	return list
+	return free
+}
+
+// ofWords reports whether there are pieces of any word, or it is not known what there is.
+func (m *master) ofWords(counts []int) bool {
+	return len(m.heeds.words) > 0 && (counts == nil || slices.ContainsFunc(m.heeds.words, func(rows []int) bool { return holdsAny(rows, counts) }))
 }
 
 // heedRow is the first row of the programme for what is heeded: words, then limits.
@@ -139,90 +139,78 @@ func (m *master) heeded(c int, counts []float64) []lp.Entry {
 	return entries
 }
 
-// lessAt is what the prices of a board are lowered by, and what that is worth in all; none
+// lessAt is what the prices of a board are lowered to, and what that is worth in all; none
 // of a part whose price is 0.
 func (a *attempt) lessAt(board int, price []column.Value) (lowered []column.Value, worth ceiling.Value) {
-	lowered = price
+	lowered = slices.Clone(price)
 	for n, less := range a.less {
-		l := a.dual.m.heeds.limits[n]
-		v := min(column.Value(less), price[l.row])
-		if l.board != board || v <= 0 {
-			continue
+		if l := a.dual.m.heeds.limits[n]; l.board == board {
+			v := min(column.Value(less), lowered[l.row])
+			lowered[l.row] -= v
+			worth += ceiling.Value(v) * ceiling.Value(a.s.most(l.row, a.dual.m.demand[l.row]))
 		}
-		if worth == 0 {
-			lowered = slices.Clone(price)
-		}
-		lowered[l.row] -= v
-		worth += ceiling.Value(v) * ceiling.Value(a.s.most(l.row, a.dual.m.demand[l.row]))
 	}
 	return lowered, worth
 }
 
-// heeding is a look at a board at prices of its own.
-type heeding struct {
+// look is what a board was found to be worth at prices of its own.
+type look struct {
 	price []column.Value
 	most  ceiling.Value
+	sharp bool
 	found *copied
 }
 
 // heed finds what the k-th board is worth at prices when limits and words are heeded. counts
 // is what the cutting makes that it was bounded with; nil where that is not known.
-func (a *attempt) heed(w *worker, k int, price []column.Value, counts []int, work int) []heeding {
-	var looks []heeding
-	lowered, worth := a.lessAt(a.boards[k], price)
-	if worth > 0 {
-		h := a.lookAgain(w, k, lowered, a.enough(k)-worth, work)
-		looks, counts = append(looks, h), h.found.pieces()
-		a.held[k] = min(a.held[k], h.most+worth)
+func (a *attempt) heed(w *worker, k int, price []column.Value, counts []int, work int) []look {
+	var looks []look
+	again := func(price []column.Value) (worth ceiling.Value) {
+		lowered, worth := a.lessAt(a.boards[k], price)
+		l := a.lookAgain(w, k, lowered, a.enough(k)-worth, work)
+		looks = append(looks, l)
+		return l.most + worth
+	}
+	if lowered, _ := a.lessAt(a.boards[k], price); !slices.Equal(lowered, price) {
+		a.held[k] = min(a.held[k], again(price))
+		counts = looks[0].found.pieces()
 	}
 	a.without[k] = min(a.without[k], a.held[k])
-	free := slices.Clone(price)
-	gives := false
-	for _, rows := range a.dual.m.heeds.words {
-		gives = gives || counts == nil || holdsAny(rows, counts)
-		for _, i := range rows {
-			free[i] = 0
-		}
-	}
-	if lowered, worth = a.lessAt(a.boards[k], free); gives && !slices.Equal(free, price) {
-		h := a.lookAgain(w, k, lowered, a.enough(k)-worth, work)
-		looks = append(looks, h)
-		a.without[k] = min(a.without[k], h.most+worth)
+	if free := a.dual.m.without(price); a.dual.m.ofWords(counts) && !slices.Equal(free, price) {
+		a.without[k] = min(a.without[k], again(free))
 	}
 	return looks
 }
 
 // lookAgain looks at the k-th board at prices of its own.
-func (a *attempt) lookAgain(w *worker, k int, price []column.Value, enough ceiling.Value, work int) heeding {
+func (a *attempt) lookAgain(w *worker, k int, price []column.Value, enough ceiling.Value, work int) look {
 	s, b := a.s, a.boards[k]
-	h := heeding{price: price}
-	h.most, _ = w.high.Most(ceiling.New(s.p, &s.p.Stock[b]), exactly(price), max(0, enough), work, w.stop)
+	l := look{price: price}
+	l.most, l.sharp = w.high.Most(ceiling.New(s.p, &s.p.Stock[b]), exactly(price), max(0, enough), work, w.stop)
 	w.looks += w.high.Work()
-	if h.most > enough && !w.stop() {
-		h.found = w.copied(s.quick.board(b), price)
+	if l.most > enough && !w.stop() {
+		l.found = w.copied(s.quick.board(b), price)
 	}
-	return h
+	return l
 }
 
-// tell gives the master what a look at the k-th board showed, where that tells everything,
-// and remembers what of the cut is wanted.
-func (a *attempt) tell(k int, h heeding) {
-	b, f := a.boards[k], h.found
-	if a.dual.m.alike(a.dual.m.of[b]) && f.counts != nil {
-		a.dual.m.offerRaw(rawColumn{board: b, worth: residue(h.most, f.counts, h.price), counts: f.counts}, a.dual.factor(b))
+// tell gives the master what a look at the k-th board showed, what the relaxation makes where
+// that is known to the end, or else the cut, and remembers what of the cut is wanted. It
+// reports whether it was the former.
+func (a *attempt) tell(k int, l look) (all bool) {
+	b, f := a.boards[k], l.found
+	c := rawColumn{board: b, worth: float64(column.FromMoney(f.cut.Worth)), counts: f.cut.Counts}
+	if all = l.sharp && f.counts != nil && a.dual.m.alike(a.dual.m.of[b]); all {
+		c.worth, c.counts = float64(l.most), f.counts
+		for i, n := range f.counts {
+			c.worth -= float64(n) * float64(l.price[i])
+		}
 		a.s.learnLimits(b, f.counts, a.dual.m.demand)
 	}
-	wanted := a.s.quick.board(b).Trim(&f.cut, h.price, a.dual.m.demand[:len(h.price)])
+	a.dual.m.offerRaw(c, a.dual.factor(b))
+	wanted := a.s.quick.board(b).Trim(&f.cut, l.price, a.dual.m.demand[:len(l.price)])
 	a.s.pool.add(b, &wanted)
-}
-
-// residue is what a board is worth beside its pieces.
-func residue(most ceiling.Value, counts []int, price []column.Value) float64 {
-	worth := column.Value(most)
-	for i, n := range counts {
-		worth -= column.Value(n) * price[i]
-	}
-	return float64(worth)
+	return all
 }
 
 // exactly is prices as the bounds take them.

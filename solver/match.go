@@ -8,11 +8,11 @@ import (
 	"sawbill/solver/internal/column"
 )
 
-// Pieces with the same match word come from one board. The search plans a job in
-// which such pieces may come from no other: homes chooses a board for every word, by
-// trying those on which most of its pieces find room. What is proven is proven of
-// the job as it was asked for, without regard to the words, which can only cost
-// more.
+// Pieces with the same match word come from one board. The search plans a job in which
+// such pieces may come from no other. For every word the linear programme over cuts chooses
+// the board; where it has none that holds them all, or there are glue-ups, those are tried
+// on which most of the pieces find room. What is proven is proven of the job as it was
+// asked for, and heeds the words (heeds.go).
 
 // How many boards are tried for a word, and how many rounds each.
 const (
@@ -20,50 +20,92 @@ const (
 	homeRounds = 2
 )
 
+// swiftHomes is p with the likeliest board for every word.
+func swiftHomes(p *layout.Problem, o Options, stop func() bool) *layout.Problem {
+	for _, word := range words(p) {
+		home := 0
+		if likely := likelyHomes(p, word, o, stop); len(likely) > 0 {
+			home = likely[0]
+		}
+		p = withHome(p, word, home)
+	}
+	return p
+}
+
 // withHomes is a search of the same job with a board for the pieces of every word, beside
 // s, of which things are proven.
 func (s *search) withHomes() *search {
 	s.settleIslands(s.first())
 	s.settle(s.best)
-	p := s.p
+	p, stop := s.p, s.workers[0].stop
 	for w, word := range words(p) {
-		if b, ok := s.master.m.host(s.heeds.words[w]); ok {
-			p = withHome(p, word, b)
-		} else {
-			p = bestHome(p, word, s.o, s.workers[0].stop)
+		found := false
+		for _, b := range s.master.m.hosts(s.heeds.words[w]) {
+			if q := withHome(p, word, b); s.holdsWords(q, b) {
+				found, p = true, q
+				break
+			}
+		}
+		if !found {
+			p = bestHome(p, word, s.o, stop)
 		}
 	}
-	q := newSearch(p, s.o, s.workers[0].stop)
+	q := newSearch(p, s.o, stop)
 	q.unmatched = s
 	s.workers = q.workers // so that search and proof know of each other's work
 	return q
 }
 
-// host is the board on which the programme has most of the pieces of a word made; ok is
-// false where none are.
-func (m *master) host(rows []int) (board int, ok bool) {
-	if _, solved := m.solve(); !solved {
-		return 0, false
+// holdsWords reports whether a board holds all the pieces of the words whose home it is.
+func (s *search) holdsWords(p *layout.Problem, board int) bool {
+	price := make([]column.Value, len(p.Bill))
+	for i := range p.Bill {
+		if part := &p.Bill[i]; part.Match != "" && slices.Equal(part.From, []string{p.Stock[board].Mark}) {
+			price[i] = column.Value(s.start[i]) + 1
+		}
+	}
+	cut := s.workers[0].bench.Within(column.New(p, &p.Stock[board], column.Quick()), price, wanted(p), 1)
+	for i := range p.Bill {
+		if price[i] > 0 && (cut.Root == nil || cut.Counts[i] < p.Bill[i].Quantity) {
+			return false
+		}
+	}
+	return true
+}
+
+// hosts are the boards on which the programme has pieces of a word made, those first on
+// which it has the most, and of boards that are alike one after the other; none where there
+// are too many boards to tell them apart.
+func (m *master) hosts(rows []int) []int {
+	if _, solved := m.solve(); !solved || !m.keepsAll() {
+		return nil
 	}
 	held := map[int]float64{}
-	most := 0.0
+	var list []int
 	for i := range m.raw {
 		c := &m.raw[i]
 		for _, row := range rows {
-			held[c.board] += m.prog.X(c.at) * float64(c.counts[row])
-		}
-		if held[c.board] > most+minShare {
-			board, most, ok = c.board, held[c.board], true
+			n := m.prog.X(c.at) * float64(min(c.counts[row], m.demand[row]))
+			if n < minShare {
+				continue
+			}
+			m.eachTwin(c.board, func(b int) {
+				if held[b] == 0 {
+					list = append(list, b)
+				}
+				held[b] += n
+			})
 		}
 	}
-	return board, ok
+	slices.SortStableFunc(list, func(a, b int) int { return cmp.Compare(held[b], held[a]) })
+	return list
 }
 
 // minShare is more than rounding makes of nothing.
 const minShare = 1e-6
 
-// homes is p with a board for the pieces of every word; p itself where there are
-// no words.
+// homes is p with a board for the pieces of every word, found by trying; p itself where
+// there are no words.
 func homes(p *layout.Problem, o Options, stop func() bool) *layout.Problem {
 	for _, word := range words(p) {
 		p = bestHome(p, word, o, stop)

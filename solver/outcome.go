@@ -11,7 +11,8 @@ import (
 type outcome struct {
 	s     *search
 	plan  *layout.Plan
-	round int // in which the plan was found
+	round int  // in which the plan was found
+	early bool // it is of another search, and stands until this one has a better
 	asked *layout.Problem
 }
 
@@ -22,15 +23,31 @@ func (a *outcome) take(round int) error {
 	if faults := check.Plan(plan); len(faults) > 0 {
 		return fmt.Errorf("solver: seed %d made a plan that fails its check: %v", a.s.o.Seed, faults[0])
 	}
-	a.plan, a.round = plan, round
+	if a.early && plan.Score().Compare(a.plan.Score()) > 0 {
+		return nil
+	}
+	a.plan, a.round, a.early = plan, round, false
 	if o := a.s.o.Observer; o != nil {
 		o.Improved(round, plan)
 	}
 	return nil
 }
 
+// takeEarly hands out the first plan that the search makes, until another has a better one.
+func (a *outcome) takeEarly() error {
+	a.s.settleIslands(a.s.first())
+	if err := a.take(0); err != nil {
+		return err
+	}
+	a.early = true
+	return nil
+}
+
 // prove states what is proven by now of the plan at hand.
 func (a *outcome) prove(round int) {
+	if a.early {
+		return
+	}
 	plan := *a.plan
 	if !a.s.state(&plan) {
 		return

@@ -69,7 +69,7 @@ func (s *search) newProof() *proof {
 // begin begins anew for plans that make other pieces. What the attempts at other prices
 // prove stays true.
 func (q *proof) begin(made []int) {
-	q.made, q.work, q.ended, q.samples = made, firstLook, false, q.s.samples()
+	q.made, q.work, q.ended, q.samples, q.least = made, firstLook, false, q.s.samples(), 0
 	from := q.s.master
 	if q.dual != nil {
 		from = q.dual
@@ -116,7 +116,7 @@ func (q *proof) step() bool {
 		}
 		a.next++
 	}
-	a.heeds = q.proven() // the first bound comes first
+	a.further = q.proven() // the first bound comes first
 	a.look(batch, q.work)
 	if a.next < len(a.boards) || q.s.workers[0].stop() {
 		return false
@@ -139,12 +139,18 @@ func (q *proof) share() int {
 // farProven is the gap, in hundredths, above which the proof has more than half of the work.
 const farProven = 3
 
-// drop forgets the attempts for these plans but the best and the last.
+// drop forgets the attempts for these plans but the last, the best, and that of which the
+// prices alone prove the most.
 func (q *proof) drop() {
 	best, _ := q.best()
-	last := q.attempts[len(q.attempts)-1]
+	last, priced := q.attempts[len(q.attempts)-1], best
+	for _, a := range q.attempts {
+		if a.done && a.bound(q.made).priced > priced.bound(q.made).priced {
+			priced = a
+		}
+	}
 	q.attempts = slices.DeleteFunc(q.attempts, func(a *attempt) bool {
-		return a != best && a != last && slices.Equal(a.dual.m.demand, q.made)
+		return a != best && a != last && a != priced && slices.Equal(a.dual.m.demand, q.made)
 	})
 }
 

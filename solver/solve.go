@@ -85,16 +85,20 @@ func withoutSpares(ctx context.Context, p *layout.Problem, o Options) (*layout.P
 	if sets := p.Sets(); len(sets) > 0 {
 		return newGlueUps(p, sets, o, stop).solve()
 	}
-	s := newSearch(p, o, stop)
+	s, a := newSearch(p, o, stop), &outcome{asked: p}
 	if s.heeds.words = matched(p); len(s.heeds.words) > 0 {
+		a.s = newSearch(swiftHomes(p, o, stop), o, stop)
+		if err := a.takeEarly(); err != nil {
+			return nil, Stopped, err
+		}
 		s = s.withHomes()
 	}
-	a := &outcome{s: s, asked: p}
+	a.s = s
 	status, err := s.run(ctx, a)
 	if err != nil {
 		return nil, status, err
 	}
-	if s.tidy(a.proven()) {
+	if !a.early && s.tidy(a.proven()) {
 		if err := a.take(a.round); err != nil {
 			return nil, status, err
 		}
