@@ -25,8 +25,8 @@ type attempt struct {
 	next    int             // the board that is looked at next
 	lent    bool            // sets of boards know what it proves
 	further bool            // limits and words are heeded, which takes further looks
-	made    []int           // in plans of which limits are heeded
-	words   int             // how many are heeded
+	made    []int           // limits are heeded in plans that make so many
+	words   int             // how many match words are heeded
 	less    []float64       // by limit: what is taken off a price
 }
 

@@ -22,9 +22,9 @@
 //     with a row for every strip (strips.go, trial.go). A linear programme over all
 //     strips (guide.go) says where to begin, and proves a bound (copies.go).
 //   - What is proven comes from passes over all boards at prices that fit (proof.go,
-//     attempt.go), which heed what else binds every plan (heeds.go); it takes turns with the search (pace.go). Each pass sketches the
-//     cuttings with which boards are bounded; cuts are made of these, and the search lets
-//     blanks start where they do.
+//     attempt.go), which heed what else binds every plan (heeds.go); it takes turns with
+//     the search (pace.go). Each pass sketches the cuttings with which boards are bounded;
+//     cuts are made of these, and the search lets blanks start where they do.
 //   - Small jobs are searched as a whole as well (small.go), and what is missing is
 //     sought by cutting a few boards anew together (short.go), at prices that rank
 //     pieces as layout.Score does (small_rank.go).

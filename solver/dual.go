@@ -23,9 +23,9 @@ type dual struct {
 	m      *master
 	by     *pricer   // of the boards
 	best   float64   // the largest L
-	held   float64   // the same where match words are heeded
-	center []float64 // the prices of it
+	center []float64 // the prices of that
 	worth  []float64 // of boards at the center
+	held   float64   // the largest L where match words are heeded
 	scale  []float64 // by board: what its columns count for; nil: 1
 	count  int       // rounds made
 	steps  int       // with which boards were priced
