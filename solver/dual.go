@@ -270,7 +270,7 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 		worth := d.factor(b) * float64(found[k].Value)
 		d.m.eachTwin(b, func(twin int) { worths[twin] = worth })
 	}
-	gains, more, ok := d.priceWithout(boards, found, worths, price, own)
+	gains, more, ok := d.priceWithout(boards, worths, price, own)
 	if !ok {
 		return 0, false
 	}
@@ -289,25 +289,19 @@ func (d *dual) price(target []float64, own *duals) (added int, ok bool) {
 	return added, true
 }
 
-// priceWithout prices those boards again of which the cut found holds a piece of a word,
-// without such pieces. As many boards as there are words may give any; by so much less than
-// worths are all others worth above their cost in all.
-func (d *dual) priceWithout(boards []int, found []column.Priced, worths []float64, price []column.Value, own *duals) (gains float64, added int, ok bool) {
-	var again []int
-	for k, b := range boards {
-		if found[k].Cut.Root != nil && d.m.ofWords(found[k].Counts) {
-			again = append(again, b)
-		}
-	}
-	if len(again) == 0 {
+// priceWithout prices boards again without pieces of words, where words are heeded. As many
+// boards as there are words may give any; by so much less than worths are all others worth
+// above their cost in all.
+func (d *dual) priceWithout(boards []int, worths []float64, price []column.Value, own *duals) (gains float64, added int, ok bool) {
+	if len(d.m.heeds.words) == 0 {
 		return 0, 0, true
 	}
-	free, added, ok := d.priceAt(again, d.m.without(price), own)
+	free, added, ok := d.priceAt(boards, d.m.without(price), own)
 	if !ok {
 		return 0, 0, false
 	}
 	var each []float64
-	for k, b := range again {
+	for k, b := range boards {
 		cost := d.s.cost(b)
 		gain := max(0, worths[b]-cost) - max(0, d.factor(b)*float64(free[k].Value)-cost)
 		for range int(d.m.share(d.m.of[b])) {

@@ -128,9 +128,10 @@ func (q *proof) step() bool {
 }
 
 // share is how many times as much as the search the proof may work: where much is left to
-// be proven, the next passes gain more than the search.
+// be proven, and nothing to be made, the next passes gain more than the search.
 func (q *proof) share() int {
-	if cost := q.s.atHand(); cost-q.least > cost/100*farProven {
+	complete := q.s.best == nil || !wants(q.s.best.missing)
+	if cost := q.s.atHand(); complete && cost-q.least > cost/100*farProven {
 		return 3
 	}
 	return 1

@@ -131,3 +131,46 @@ func TestLeftoversBeyondABevelWait(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// A length of a square strip is ripped again into a square lath and two leaning staves: the
+// wedges come off the length, not off the strip.
+func TestLeaningPartsOfASquareStrip(t *testing.T) {
+	const e = in / 8
+	kerf := layout.DefaultShop(layout.Inches).BevelKerf(45 * layout.Degree)
+	high := 4*e + kerf + in + kerf + in + 6*e + kerf
+	left, right := rect(in+2*e, 19*in, e, e+high), rect(19*in+e, 37*in+e, e, e+high)
+	part := func(name string, y1, y2, lean layout.Length) *layout.Node {
+		n := &layout.Node{Rect: left, Part: name, Lean: lean}
+		n.Y1, n.Y2 = y1, y2
+		return n
+	}
+	first := 5*e + kerf
+	strip := &layout.Node{Rect: rect(in+2*e, 39*in-2*e, e, e+high), Cut: layout.Crosscut, Children: []*layout.Node{
+		{Rect: left, Cut: layout.Rip, Children: []*layout.Node{
+			part("lath", e, 5*e, 0), part("stave", first, first+in, 6*e), part("stave", first+in+kerf, first+2*in+kerf, 6*e),
+		}},
+		{Rect: right, Part: "panel"},
+	}}
+	bill := []layout.Part{
+		{Name: "lath", Thickness: 6 * e, Width: 4 * e, Length: left.Length(), Quantity: 1},
+		{Name: "stave", Thickness: 6 * e, Width: in, Length: left.Length(), Quantity: 2, Bevel: 45 * layout.Degree},
+		{Name: "panel", Thickness: 6 * e, Width: high, Length: right.Length(), Quantity: 1},
+	}
+	plan := single(layout.Board{Thickness: in, Width: 6 * in, Length: 40 * in}, rect(in, 39*in, 0, 6*in), 6*e, bill, strip)
+	wantValid(t, plan)
+	if err := cutAll(plan); err != nil {
+		t.Error(err)
+	}
+	bevels := 0
+	for _, s := range All(plan)[0].Steps {
+		if s.Operation == BevelRip {
+			bevels++
+			if !slices.Contains(s.Cautions, CautionBevel) {
+				t.Errorf("step %d is ripped at a bevel without a caution", s.Number)
+			}
+		}
+	}
+	if bevels < 3 {
+		t.Errorf("%d rips at a bevel, want the wedge and both staves", bevels)
+	}
+}

@@ -9,8 +9,8 @@ import (
 // FromSketch makes a cut of a sketch of one: blanks, their strips, the cells of these and
 // the parts in the cells, with the least places where each may lie. What does not fit
 // there is moved on or left out, and what is left over is kept where it is large enough.
-// Parts that lean otherwise than their strip, and blanks that must be ripped before they are
-// trued, are left out.
+// Parts that lean otherwise than a strip that leans, and blanks that must be ripped before
+// they are trued, are left out.
 func (w *Board) FromSketch(sketch *layout.Node, price []Value) Cut {
 	root := &layout.Node{Rect: w.wood.Frame(), Cut: layout.Crosscut}
 	at := w.shop.EndTrim
@@ -105,7 +105,8 @@ func (s *sketching) strip(sketch *layout.Node, y layout.Length) *layout.Node {
 		if cell.Children = s.parts(c, cell.Rect, l); len(cell.Children) == 0 {
 			continue
 		}
-		strip.Y2 = max(strip.Y2, cell.Children[len(cell.Children)-1].Y2)
+		last := cell.Children[len(cell.Children)-1]
+		strip.Y2 = max(strip.Y2, last.Y2+w.wedge(last, l))
 		strip.Children = append(strip.Children, cell)
 		x = cell.X2 + w.shop.CrosscutKerf
 	}
@@ -132,10 +133,11 @@ func (w *Board) leaves(strip *layout.Node, y layout.Length) bool {
 	if strip.Y1+w.shop.MinOffcutWidth > y {
 		return false
 	}
-	x := strip.X1
+	x, l := strip.X1, w.leanNamed(strip.Lean)
 	for _, cell := range strip.Children {
 		gap := cell.X1 - w.shop.CrosscutKerf - x
-		above := y - w.shop.RipKerf - cell.Children[len(cell.Children)-1].Y2
+		last := cell.Children[len(cell.Children)-1]
+		above := y - last.Y2 - max(w.shop.RipKerf, w.wedge(last, l))
 		if gap >= w.shop.MinOffcutLength || cell.Length() >= w.shop.MinOffcutLength && above >= w.shop.MinOffcutWidth {
 			return true
 		}
@@ -154,15 +156,32 @@ func (w *Board) divides(cell *layout.Node) bool {
 	return w.shop.RipAgain && cell.Length() >= w.shop.MinRipLength
 }
 
-// parts lays the parts of a cell that lean as its strip does.
+// wedge is what a part of a cell loses to the wood beyond it in a strip that leans otherwise.
+func (w *Board) wedge(part *layout.Node, strip lean) layout.Length {
+	if part.Lean == strip.by {
+		return 0
+	}
+	own := w.leanNamed(part.Lean)
+	return own.by + own.kerf
+}
+
+// parts lays the parts of a cell: those that lean as its strip does, and in a square strip
+// all.
 func (s *sketching) parts(sketch *layout.Node, cell layout.Rect, l lean) []*layout.Node {
 	w := s.w
 	var list []*layout.Node
-	y := cell.Y1
 	for _, p := range sketch.Children {
 		piece := w.wayOf(p)
-		if piece == nil || w.leans[piece.lean].by != l.by || !s.allows(piece.thickness, l) {
+		if piece == nil || w.leans[piece.lean].by != l.by && l.by > 0 || !s.allows(piece.thickness, w.leans[piece.lean]) {
 			continue
+		}
+		own, y := w.leans[piece.lean], cell.Y1
+		switch {
+		case len(list) > 0:
+			last := list[len(list)-1]
+			y = last.Y2 + w.leanNamed(last.Lean).apart(own)
+		case own.by != l.by:
+			y += own.inset()
 		}
 		leaf := &layout.Node{Rect: cell}
 		leaf.Y1 = max(y, p.Y1+cell.Y1-sketch.Y1)
@@ -170,7 +189,6 @@ func (s *sketching) parts(sketch *layout.Node, cell layout.Rect, l lean) []*layo
 		w.setPart(leaf, piece)
 		if w.holds(leaf, s.blank.Rect) {
 			list = append(list, leaf)
-			y = leaf.Y2 + l.kerf
 		}
 	}
 	return list
