@@ -12,12 +12,56 @@ const (
 )
 
 // sections draws a trued blank across the grain where strips of it are ripped at a
-// bevel, and how it lies at the saw; nil where none are.
+// bevel, and lengths of its strips where these are, and how they lie at the saw; nil where
+// none are.
 func (d *boardSheet) sections(blank *steps.Blank, run []steps.Step) []*block {
 	if !bevels(run) {
 		return nil
 	}
-	return []*block{d.section(blank, run), d.setups(run)}
+	var list []*block
+	for _, r := range rippedIn(blank, run) {
+		list = append(list, d.section(r, blank.Thickness, run))
+	}
+	return append(list, d.setups(run))
+}
+
+// ripped is wood that is ripped right through: a trued blank, or a length of a strip.
+type ripped struct {
+	name string
+	lies layout.Rect
+	kids []*layout.Node
+	part bool // of the blank: a length of a strip
+}
+
+// rippedIn lists the blank and the lengths of its strips that are ripped at a bevel.
+func rippedIn(blank *steps.Blank, run []steps.Step) []ripped {
+	all := []ripped{{name: blank.Name, lies: blank.Usable, kids: blank.Node.Children}}
+	for _, strip := range blank.Node.Children {
+		for _, n := range strip.Children {
+			if n.Cut == layout.Rip {
+				all = append(all, ripped{lies: n.Rect, kids: n.Children, part: true})
+			}
+		}
+	}
+	var list []ripped
+	for _, r := range all {
+		for i := range run {
+			if s := &run[i]; s.Operation == steps.BevelRip && r.through(s) {
+				if r.part {
+					r.name = steps.Chalk(s.Piece)
+				}
+				list = append(list, r)
+				break
+			}
+		}
+	}
+	return list
+}
+
+// through reports whether a step rips all of it.
+func (r *ripped) through(s *steps.Step) bool {
+	beside := r.part && (s.Kerf.Y2 <= r.lies.Y1 || s.Kerf.Y1 >= r.lies.Y2) // of the whole blank
+	return s.Rips() && !s.NoCut && !beside && s.Kerf.X1 <= r.lies.X1 && s.Kerf.X2 >= r.lies.X2
 }
 
 func bevels(run []steps.Step) bool {
@@ -29,23 +73,23 @@ func bevels(run []steps.Step) bool {
 	return false
 }
 
-// sectionView maps a place across the blank, on face A or B, to paper: the
+// sectionView maps a place across the wood, on face A or B, to paper: the
 // reference edge to the left, face A up, as it is seen from the tip end.
 type sectionView struct {
 	*boardSheet
 	*block
-	blank *steps.Blank
+	ripped
 	at    Box
 	scale float64 // mm of paper for a nanometre
 }
 
-func (d *boardSheet) section(blank *steps.Blank, run []steps.Step) *block {
+func (d *boardSheet) section(r ripped, thickness layout.Length, run []steps.Step) *block {
 	wide := d.width() - sectionLeft - sectionMargin
-	scale := min(wide/float64(blank.Usable.Width()), sectionMost/float64(blank.Thickness))
-	v := &sectionView{boardSheet: d, block: newBlock(d.types), blank: blank, scale: scale}
-	v.text("Section of "+blank.Name, 0, textCap+1, style{textCap + 0.5, true})
+	scale := min(wide/float64(r.lies.Width()), sectionMost/float64(thickness))
+	v := &sectionView{boardSheet: d, block: newBlock(d.types), ripped: r, scale: scale}
+	v.text("Section of "+r.name, 0, textCap+1, style{textCap + 0.5, true})
 	low := v.lines("Seen from the tip end, reference edge on the left. "+sentence(v.angles(run)), 0, textCap+1+lineStep, v.width(), plain())
-	v.at = Box{sectionLeft, 0, sectionLeft + scale*float64(blank.Usable.Width()), scale * float64(blank.Thickness)}
+	v.at = Box{sectionLeft, 0, sectionLeft + scale*float64(r.lies.Width()), scale * float64(thickness)}
 	tags := d.types.stagger(v.tags(run), sectionLeft, d.width())
 	top := low + 3 + tags.height() + 2
 	v.at = shift(v.at, 0, top)
@@ -63,7 +107,7 @@ func (v *sectionView) angles(run []steps.Step) string {
 	seen := map[layout.Angle]bool{}
 	text := ""
 	for _, s := range run {
-		if s.Angle > 0 && !seen[s.Angle] {
+		if s.Angle > 0 && v.through(&s) && !seen[s.Angle] {
 			if text != "" {
 				text += "; "
 			}
@@ -74,16 +118,16 @@ func (v *sectionView) angles(run []steps.Step) string {
 	return text
 }
 
-// point is a place across the blank on a face.
+// point is a place across the wood on a face.
 func (v *sectionView) point(y layout.Length, f layout.Face) Point {
-	at := Point{v.at.X1 + v.scale*float64(y-v.blank.Usable.Y1), v.at.Y1}
+	at := Point{v.at.X1 + v.scale*float64(y-v.lies.Y1), v.at.Y1}
 	if f == layout.FaceB {
 		at.Y = v.at.Y2
 	}
 	return at
 }
 
-// tags are the settings of the rips that go right through the blank, above their
+// tags are the settings of the rips that go right through the wood, above their
 // kerfs.
 func (v *sectionView) tags(run []steps.Step) []tag {
 	var tags []tag
@@ -100,16 +144,10 @@ func (v *sectionView) tags(run []steps.Step) []tag {
 	return tags
 }
 
-// through reports whether a step rips the whole blank.
-func (v *sectionView) through(s *steps.Step) bool {
-	u := v.blank.Usable
-	return s.Rips() && !s.NoCut && s.Kerf.X1 <= u.X1 && s.Kerf.X2 >= u.X2
-}
-
-// wood draws the blank, its strips and the ways of the saw.
+// wood draws what is ripped, what it is ripped into and the ways of the saw.
 func (v *sectionView) wood(run []steps.Step) {
 	v.box(v.at, WasteTone, NoInk, 0)
-	for _, n := range v.blank.Node.Children {
+	for _, n := range v.kids {
 		v.strip(n)
 	}
 	for _, s := range run {
@@ -120,15 +158,15 @@ func (v *sectionView) wood(run []steps.Step) {
 	}
 	v.box(v.at, NoInk, Black, heavyLine)
 	v.line(Point{v.at.X1 - 1.2, v.at.Y1 - 1.2}, Point{v.at.X1 - 1.2, v.at.Y2 + 1.2}, heavyLine)
-	for _, n := range v.blank.Node.Children {
+	for _, n := range v.kids {
 		v.stripName(n)
 	}
 }
 
 // slanted draws a piece or a kerf by its extent on face A and the leans of its
-// edges, within the blank.
+// edges, within the wood.
 func (v *sectionView) slanted(a layout.Span, near, far layout.Length, fill, stroke Ink) {
-	u := v.blank.Usable.Across()
+	u := v.lies.Across()
 	inside := func(y layout.Length) layout.Length { return max(u.Lo, min(u.Hi, y)) }
 	v.polygon([]Point{
 		v.point(inside(a.Lo), layout.FaceA), v.point(inside(a.Hi), layout.FaceA),

@@ -13,6 +13,7 @@ import (
 func unevenPlans() map[string]*layout.Plan {
 	plans := map[string]*layout.Plan{
 		"staves": staves(), "panels": panels(), "warped": warped(), "hexagon": hexagon(), "crooked-mm": crookedMM(),
+		"staves-again": stavesAgain(),
 	}
 	for _, plan := range plans {
 		for i := range plan.Problem.Bill {
@@ -61,6 +62,28 @@ func staves() *layout.Plan {
 	strips = append(strips, strip(along, 42*e, 46*e, 0, shop.CrosscutKerf, long("lath", 37*in)))
 	bill := []layout.Part{stave, peg("lath", 4*e, 37*in, 1)}
 	return onePlan(shop, board("B4", 6*in, 40*in), bill, trued(box(in, 39*in, 0, 6*in), 6*e, strips...))
+}
+
+// stavesAgain is a square strip of which one length is ripped again, into a square lath and
+// two leaning staves.
+func stavesAgain() *layout.Plan {
+	const e = in / 8
+	shop := layout.DefaultShop(layout.Inches)
+	bevel := 30 * layout.Degree
+	stave := layout.Part{Name: "stave", Species: []string{"sweet chestnut"}, Thickness: 6 * e, Width: in, Length: 18 * in, Quantity: 2, Bevel: bevel}
+	lean, kerf := stave.Lean(), shop.BevelKerf(bevel)
+	along := layout.Span{Lo: in + 2*e, Hi: 39*in - 2*e}
+	again := &layout.Node{Rect: layout.Rect{X2: 18 * in}, Cut: layout.Rip}
+	s := strip(along, e, 33*e, 0, shop.CrosscutKerf, again, long("panel", 18*in))
+	for _, p := range []struct {
+		part     string
+		y1, wide layout.Length
+		lean     layout.Length
+	}{{"lath", e, 4 * e, 0}, {"stave", 5*e + kerf, in, lean}, {"stave", 5*e + in + 2*kerf, in, lean}} {
+		again.Children = append(again.Children, &layout.Node{Rect: box(again.X1, again.X2, p.y1, p.y1+p.wide), Part: p.part, Lean: p.lean})
+	}
+	bill := []layout.Part{stave, peg("lath", 4*e, 18*in, 1), peg("panel", 4*in, 18*in, 1)}
+	return onePlan(shop, board("B6", 6*in, 40*in), bill, trued(box(in, 39*in, 0, 6*in), 6*e, s))
 }
 
 // hexagon are narrow bevelled strips, many beside each other.
@@ -164,6 +187,9 @@ func TestSheetsSayWhatUnevenWoodNeeds(t *testing.T) {
 		{"staves", staves(), []string{
 			"Blade 22.5° from square, B leans out by ~5/16", "face A", "face B", "Settings are read at the table", "never end for end",
 			"bevel rip 22.5°, face B down", "bevel rip 22.5°, face A down", "fence without a gap",
+		}},
+		{"staves of a length", stavesAgain(), []string{
+			"Section of B6-1/1", "Blade 30° from square, B leans out by ~7/16", "B down", "A down", "bevel rip 30°, face B down",
 		}},
 		{"panels", panels(), []string{
 			"Truing takes of 2: two rough faces 3/16. It can finish to 1-13/16 and is planed to 1-5/16.",
