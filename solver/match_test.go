@@ -38,6 +38,14 @@ func TestMatchedPiecesFromOneBoard(t *testing.T) {
 	}
 }
 
+// ashBoard is a planed board, 20 mm thick, with two straight edges.
+func ashBoard(mark string, length, width layout.Length, cost layout.Money) layout.Board {
+	return layout.Board{
+		Mark: mark, Base: mark, Species: "ash", Thickness: 20 * layout.Millimetre, Length: length, Width: width, TipWidth: width,
+		Cost: cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
+	}
+}
+
 // TestMatchCostsMore has two narrow boards that give two slats each, and a dear wide
 // one that gives four. Slats that match are all cut from the dear one.
 func TestMatchCostsMore(t *testing.T) {
@@ -52,10 +60,7 @@ func TestMatchCostsMore(t *testing.T) {
 		length layout.Length
 		cost   layout.Money
 	}{{"A", 1000 * mm, 10}, {"B", 1000 * mm, 10}, {"C", 2000 * mm, 30}} {
-		p.Stock = append(p.Stock, layout.Board{
-			Mark: b.mark, Base: b.mark, Species: "ash", Thickness: 20 * mm, Length: b.length,
-			Width: 80 * mm, TipWidth: 80 * mm, Cost: b.cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
-		})
+		p.Stock = append(p.Stock, ashBoard(b.mark, b.length, 80*mm, b.cost))
 	}
 	for _, c := range []struct {
 		match string
@@ -82,11 +87,7 @@ func TestMatchIsProvenBySets(t *testing.T) {
 		Name: "slat", Species: []string{"ash"}, Thickness: 20 * mm, Width: 80 * mm, Length: 500 * mm, Quantity: 2, Grade: layout.Clear, Match: "pair",
 	}}}
 	for i, cost := range []layout.Money{20, 13} {
-		mark := string(rune('A' + i))
-		p.Stock = append(p.Stock, layout.Board{
-			Mark: mark, Base: mark, Species: "ash", Thickness: 20 * mm, Length: 2400 * mm,
-			Width: 80 * mm, TipWidth: 80 * mm, Cost: cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
-		})
+		p.Stock = append(p.Stock, ashBoard(string(rune('A'+i)), 2400*mm, 80*mm, cost))
 	}
 	plan, _, err := Solve(context.Background(), p, Options{Rounds: 20, Workers: 1})
 	if err != nil {
@@ -112,10 +113,7 @@ func TestHomeLeavesRoomForOthers(t *testing.T) {
 		width layout.Length
 		cost  layout.Money
 	}{{"A", 90 * mm, 30}, {"B", 80 * mm, 31}, {"C", 90 * mm, 60}} {
-		p.Stock = append(p.Stock, layout.Board{
-			Mark: b.mark, Base: b.mark, Species: "ash", Thickness: 20 * mm, Length: 2000 * mm,
-			Width: b.width, TipWidth: b.width, Cost: b.cost * layout.Unity, Edges: layout.EdgesBoth, Faces: layout.FacesPlaned,
-		})
+		p.Stock = append(p.Stock, ashBoard(b.mark, 2000*mm, b.width, b.cost))
 	}
 	s := newSearch(p, Options{Workers: 1}, func() bool { return false })
 	s.heeds.words = matched(p)
