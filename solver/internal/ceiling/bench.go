@@ -28,12 +28,15 @@ type Bench struct {
 	from     []taken
 	former   []int32   // by position across, the offer that was the best the last time
 	plainAt  []Value   // by plain strip, what it is worth in the blank at hand
+	groupAt  []Value   // by group of these, the most that any is worth there
 	rowAt    []Value   // by row, the same; unknown where it was not laid from this start
 	measured [][]Value // scratch: worth of offcuts up to every position
 	level    levelOffcuts
 	edge     edgeOffcuts
 	runs     []blankOffcuts
-	mem      []Value // of chains
+	mem      [][]Value // of chains, in large pieces
+	piece    int       // which of these is in use
+	used     int       // how much of it
 
 	cuts  *cuts // of the last bound; nil where it was found without
 	last  int   // the state that the best way across the last blank ends in
@@ -66,6 +69,7 @@ type cells struct {
 // strips that meet the same marks; as the best of those near by; by itself.
 type offer struct {
 	from, plain int32
+	next        int32    // the first offer behind it that is of another group
 	rows        [3]int32 // none32 behind the last; none where nothing is in its way
 }
 
@@ -88,6 +92,10 @@ func (b *Bench) ends() bool { return b.work >= b.most || b.stopped() }
 
 func (b *Bench) stopped() bool { return b.stop != nil && b.stop() }
 
+// keptPieces is the most pieces of memory, of half a megabyte each, that are kept for the next
+// board.
+const keptPieces = 64
+
 // prepare works out what everything up to a cell is worth; it reports false when
 // it was stopped.
 func (b *Bench) prepare(w *Board, price []Value) bool {
@@ -95,14 +103,38 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.rows, b.plain = b.rows[:0], b.plain[:0]
 	b.offers = make([][]offer, b.top()+1)
 	b.starts, b.chains = b.starts[:0], b.chains[:0]
-	b.mem = nil
+	b.piece, b.used = 0, 0
+	if len(b.mem) > keptPieces {
+		clear(b.mem[keptPieces:])
+		b.mem = b.mem[:keptPieces]
+	}
 	b.former = size[int32](b.former, b.top()+1, none32)
 	b.work, b.ready = 0, 0
 	for i := range w.lanes {
 		b.addLane(&w.lanes[i])
 	}
 	b.setFirst()
+	b.setNext()
 	return !b.stopped()
+}
+
+// groupBits is the logarithm of how many plain strips make a group: where the best of a group
+// falls short, none of it need be looked at.
+const groupBits = 3
+
+// setNext finds where the offers of every group end. In one lane they go on from low strips to
+// high ones, so the first of a group starts the furthest from the reference edge.
+func (b *Bench) setNext() {
+	for _, offers := range b.offers {
+		next := len(offers)
+		for i := len(offers) - 1; i >= 0; i-- {
+			o := &offers[i]
+			if i+1 < len(offers) && (o.plain>>groupBits != offers[i+1].plain>>groupBits || o.from < offers[i+1].from) {
+				next = i + 1
+			}
+			o.next = int32(next)
+		}
+	}
 }
 
 // setFirst finds where the strips of every row end first.

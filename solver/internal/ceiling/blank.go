@@ -38,9 +38,11 @@ type taken struct{ prev, offer int32 }
 func (b *Bench) blank(a, e, short layout.Length, enough Value) (most Value, known bool) {
 	s := b.startAt(a)
 	b.plainAt = size(b.plainAt, len(b.plain), none)
+	b.groupAt = size(b.groupAt, len(b.plain)>>groupBits+1, none)
 	for i := range b.plain {
 		if p := &b.plain[i]; short <= p.lane.longest {
 			b.plainAt[i] = p.in(b.w, a, e)
+			b.groupAt[i>>groupBits] = max(b.groupAt[i>>groupBits], b.plainAt[i])
 		}
 	}
 	shift := b.w.shift(short)
@@ -139,14 +141,21 @@ func (b *Bench) strips(s *start, e layout.Length, j int) {
 			best, from = worth, i
 		}
 	}
-	for i := range offers {
-		o := &offers[i]
-		before := v[o.from]
-		if before+b.plainAt[o.plain] <= best || int(o.from) < b.first {
+	for i := 0; i < len(offers); {
+		first := &offers[i]
+		if v[first.from]+b.groupAt[first.plain>>groupBits] <= best {
+			i = int(first.next)
 			continue
 		}
-		if worth := before + b.worthOf(s, e, o, best-before); worth > best {
-			best, from = worth, int32(i)
+		for ; i < int(first.next); i++ {
+			o := &offers[i]
+			before := v[o.from]
+			if before+b.plainAt[o.plain] <= best || int(o.from) < b.first {
+				continue
+			}
+			if worth := before + b.worthOf(s, e, o, best-before); worth > best {
+				best, from = worth, int32(i)
+			}
 		}
 	}
 	if from >= 0 {

@@ -1,10 +1,6 @@
 package ceiling
 
-import (
-	"slices"
-
-	"sawbill/layout"
-)
+import "sawbill/layout"
 
 // chain is what a strip is worth from one start on, by where its blank ends.
 type chain struct {
@@ -45,26 +41,33 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 	}
 	b.work += (n - first) * (1 + len(r.offcuts)) * 2
 	level, edge := b.newStripOffcuts(r, first)
-	former := none
+	perPosition := w.mostKept(r)
+	former, alone := none, first
 	for i := first; i <= n; i++ {
-		bare[i], kept[i] = 0, none
-		if i > first {
-			v[i], bare[i] = max(v[i], v[i-1]), bare[i-1]
+		if kept[i] = none; i > first {
+			v[i] = max(v[i], v[i-1])
 		}
 		switch {
 		case level != nil:
 			kept[i] = level.endingAt(v, i)
-			bare[i] = max(bare[i], level.alone(i))
 		case edge != nil:
 			kept[i] = edge.parts.endingAt(v, i)
-			bare[i] = max(bare[i], edge.bare.endingAt(bare, i))
 		}
 		v[i] = max(v[i], kept[i])
-		all := max(v[i], bare[i])
+		all := v[i]
+		if r.lane.bare || all < Value(perPosition*float64(i-first))+1 { // else W is V
+			for ; alone <= i; alone++ {
+				b.layBare(level, edge, first, alone)
+			}
+			all = max(all, bare[i])
+		}
 		if i >= parts && i <= w.x.n && (all > former || i == parts || !r.lane.same[i]) {
 			r.push(v, all, i)
 		}
 		former = all
+	}
+	if alone <= n {
+		clear(bare[alone:])
 	}
 	c := chain{a: a}
 	if r.lane.bare {
@@ -75,6 +78,35 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 		c.kept = b.ascentOf(kept, first)
 	}
 	return c
+}
+
+// mostKept is no less than what every position along a strip adds to offcuts alone.
+func (w *Board) mostKept(r *row) float64 {
+	if len(r.offcuts) == 0 {
+		return 0
+	}
+	tallest := r.offcuts[len(r.offcuts)-1].most
+	longer := 1 + float64(w.soon+w.x.slack)/float64(w.x.at(w.offcutGap())) // by as much reaches an offcut beyond its positions
+	return w.rate*float64(tallest)*float64(w.x.unit)/mm2*longer + offcutRounding
+}
+
+// offcutRounding is no less than what is added to an offcut for its rounding.
+const offcutRounding = 4
+
+// layBare sets what a strip is worth up to position i without a part, which is known of all
+// positions before.
+func (b *Bench) layBare(level *levelOffcuts, edge *edgeOffcuts, first, i int) {
+	worth := Value(0)
+	if i > first {
+		worth = b.bare[i-1]
+	}
+	b.bare[i] = worth // for the edge looks at it
+	switch {
+	case level != nil:
+		b.bare[i] = max(worth, level.alone(i))
+	case edge != nil:
+		b.bare[i] = max(worth, edge.bare.endingAt(b.bare, i))
+	}
 }
 
 // ascentOf is the most of some values up to every position from first on.
@@ -91,11 +123,17 @@ func (b *Bench) ascentOf(v []Value, first int) ascent {
 // keep gives a slice of so many values that stays until the next board, in the memory of
 // large pieces.
 func (b *Bench) keep(n int) []Value {
-	if cap(b.mem)-len(b.mem) < n {
-		b.mem = make([]Value, 0, max(n, 1<<16))
+	if b.piece < len(b.mem) && b.used+n > len(b.mem[b.piece]) {
+		b.piece, b.used = b.piece+1, 0
 	}
-	b.mem = b.mem[:len(b.mem)+n]
-	return slices.Clip(b.mem[len(b.mem)-n:])
+	if b.piece == len(b.mem) {
+		b.mem = append(b.mem, make([]Value, max(n, 1<<16)))
+	}
+	if n > len(b.mem[b.piece]) {
+		b.mem[b.piece] = make([]Value, n)
+	}
+	b.used += n
+	return b.mem[b.piece][b.used-n : b.used : b.used]
 }
 
 // push offers the cells that start at position i, where the strip is worth all so far.

@@ -13,8 +13,11 @@ type edgeOffcuts struct {
 	before, after [][]Value // by band: what defects take up to a position, and up to the kerf before it; nil: nothing
 	first, gap    int
 	widens        bool
-	heights       []float64 // by position where an offcut's narrower end is: how high it may be, millimetres
 	sure          []float64 // by band: how high an offcut is at the least, millimetres
+	// Millimetres: how high the wood is above the start of the strip at the butt, how much
+	// higher with every millimetre along, from where that counts at a position, and how high
+	// an offcut may be.
+	above, slope, counts, most float64
 	// Millimetres: the least height of an offcut, or a trifle less, for these are rounded;
 	// the unit of positions and how far from its position an offcut may begin and end.
 	least              float64
@@ -66,16 +69,16 @@ func (r *edgeRun) begin(o *edgeOffcuts) {
 // that narrows as the wood is where they end, on one that widens as where they start.
 func (o *edgeOffcuts) setHeights(low, tall layout.Length) {
 	w := o.w
-	slope, end := float64(w.wood.TipWidth-w.wood.Width)/float64(w.wood.Length), float64(-w.shop.CrosscutKerf)/mm
+	o.counts = float64(-w.shop.CrosscutKerf) / mm
 	if o.widens {
-		end = float64(w.x.slack) / mm
+		o.counts = float64(w.x.slack) / mm
 	}
-	o.heights = room(o.heights, w.places()+1)
-	most, above := float64(tall)/mm, float64(w.wood.Width-low)/mm
-	for i := o.first; i < len(o.heights); i++ {
-		o.heights[i] = min(most, above+slope*(o.at(i)+end))
-	}
+	o.most, o.above = float64(tall)/mm, float64(w.wood.Width-low)/mm
+	o.slope = float64(w.wood.TipWidth-w.wood.Width) / float64(w.wood.Length)
 }
+
+// height is how high an offcut may be, millimetres, whose narrower end is at a position.
+func (o *edgeOffcuts) height(i int) float64 { return min(o.most, o.above+o.slope*(o.at(i)+o.counts)) }
 
 // at is the place of position i, millimetres.
 func (o *edgeOffcuts) at(i int) float64 { return o.unit * float64(i) }
@@ -103,7 +106,7 @@ func (r *edgeRun) endingAt(v []Value, i int) Value {
 	if o.widens {
 		return r.widening(v, i)
 	}
-	height := o.heights[i]
+	height := o.height(i)
 	if height < o.least {
 		return none
 	}
@@ -141,7 +144,7 @@ func (r *edgeRun) widening(v []Value, i int) Value {
 	o := r.o
 	for ; r.next <= i-o.gap; r.next++ {
 		k := r.next
-		height := o.heights[k]
+		height := o.height(k)
 		if v[k] < 0 || height < o.least {
 			continue
 		}
@@ -172,7 +175,7 @@ func (o *edgeOffcuts) wide(start float64, g, i int) Value {
 // such offcut.
 func (o *edgeOffcuts) worth(v []Value, k, i int) Value {
 	if o.widens {
-		height := o.heights[k]
+		height := o.height(k)
 		if height < o.least {
 			return none
 		}
@@ -180,7 +183,7 @@ func (o *edgeOffcuts) worth(v []Value, k, i int) Value {
 		slope, worth := o.wideLine(v, height, g, k)
 		return o.wide(slope*(o.at(i)+o.ends)+worth, g, i) - v[k]
 	}
-	height := o.heights[i]
+	height := o.height(i)
 	if height < o.least {
 		return none
 	}
