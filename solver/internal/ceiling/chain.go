@@ -67,7 +67,7 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 		former = all
 	}
 	if alone <= n {
-		clear(bare[alone:])
+		clear(bare[alone:]) // a sketch reads them, and there V is more
 	}
 	c := chain{a: a}
 	if r.lane.bare {
@@ -100,13 +100,13 @@ func (b *Bench) layBare(level *levelOffcuts, edge *edgeOffcuts, first, i int) {
 	if i > first {
 		worth = b.bare[i-1]
 	}
-	b.bare[i] = worth // for the edge looks at it
 	switch {
 	case level != nil:
-		b.bare[i] = max(worth, level.alone(i))
+		worth = max(worth, level.alone(i))
 	case edge != nil:
-		b.bare[i] = max(worth, edge.bare.endingAt(b.bare, i))
+		worth = max(worth, edge.bare.endingAt(b.bare, i))
 	}
+	b.bare[i] = worth
 }
 
 // ascentOf is the most of some values up to every position from first on.

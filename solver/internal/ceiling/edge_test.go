@@ -90,6 +90,41 @@ func TestEdgeOffcutsAreTheBest(t *testing.T) {
 	}
 }
 
+// TestOffcutsAloneAreWorthNoMoreThanTheirWood holds what a strip is worth without a part
+// against the most that its positions are taken to add, below which that is not worked out.
+func TestOffcutsAloneAreWorthNoMoreThanTheirWood(t *testing.T) {
+	slanted, level := 0, 0
+	for seed := range int64(60) {
+		rng := rand.New(rand.NewSource(seed))
+		w, row := slantedRow(rng)
+		if seed%3 == 0 { // the same strip where the far edge does not reach it
+			row.offcuts = row.offcuts[max(0, len(row.offcuts)-1):]
+			for i := range row.offcuts {
+				row.offcuts[i].slants = false
+			}
+		}
+		b := &Bench{w: w}
+		first := rng.Intn(w.x.n / 2)
+		b.bare = make([]Value, w.x.n+1)
+		before, edge := b.newStripOffcuts(row, first)
+		switch {
+		case before != nil:
+			level++
+		case edge != nil:
+			slanted++
+		}
+		for i := first; i <= w.x.n; i++ {
+			b.layBare(before, edge, first, i)
+			if most := Value(w.mostKept(row)*float64(i-first)) + 1; b.bare[i] > most {
+				t.Fatalf("seed %d: offcuts up to position %d are worth %d, more than %d", seed, i, b.bare[i], most)
+			}
+		}
+	}
+	if slanted < 10 || level < 10 {
+		t.Errorf("only %d strips under a slanting edge and %d others were tried", slanted, level)
+	}
+}
+
 // slantedRow is a board that narrows or widens, perhaps with defects, and a strip into
 // which its far edge cuts.
 func slantedRow(rng *rand.Rand) (*Board, *row) {
