@@ -25,6 +25,7 @@ type dive struct {
 	free   [][]int // boards alike, those that are not cut yet
 	r      *restricted
 	st     *state
+	order  []int // boards, as they were cut
 	found  []found
 }
 
@@ -108,6 +109,7 @@ func (d *dive) run() {
 	for wants(d.st.missing) && d.generate(rounds) && d.choose() {
 		rounds = d.rounds(divePricings, 2)
 	}
+	d.cutTails()
 }
 
 // rounds is how many rounds of pricing make about so many pricings: no more than
@@ -226,8 +228,9 @@ func (d *dive) make(k int) bool {
 	if len(d.free[c.at]) == 0 || beyond(c.cut.Counts, d.st.missing) {
 		return false
 	}
-	d.st.set(d.free[c.at][0], c.cut)
-	d.free[c.at] = d.free[c.at][1:]
+	b := d.free[c.at][0]
+	d.st.set(b, c.cut)
+	d.order, d.free[c.at] = append(d.order, b), d.free[c.at][1:]
 	return true
 }
 

@@ -1,6 +1,8 @@
 package solver
 
 import (
+	"cmp"
+	"slices"
 	"sync"
 
 	"sawbill/layout"
@@ -18,12 +20,31 @@ type worker struct {
 	stop  func() bool
 }
 
-// solve answers the tasks, several side by side, and joins the answers by
-// index.
+// solve answers the tasks, several side by side, and joins the answers by index. Those that
+// take the longest come first: then the workers end at about the same time.
 func (s *search) solve(tasks []*task) []*answer {
-	answers := make([]*answer, len(tasks))
-	s.each(len(tasks), func(w *worker, k int) { answers[k] = w.plan(tasks[k], s.values) })
+	answers, order := make([]*answer, len(tasks)), make([]int, len(tasks))
+	for k := range order {
+		order[k] = k
+	}
+	slices.SortStableFunc(order, func(i, j int) int { return cmp.Compare(s.effort(tasks[j]), s.effort(tasks[i])) })
+	s.each(len(tasks), func(w *worker, n int) {
+		k := order[n]
+		answers[k] = w.plan(tasks[k], s.values)
+	})
 	return answers
+}
+
+// effort is about how long a task takes, in pricings of the quick routine.
+func (s *search) effort(t *task) int {
+	switch n := len(t.boards); {
+	case t.pricing == 0:
+		return 10 * n
+	case t.pricer != s.quick:
+		return 5 * n
+	default:
+		return n
+	}
 }
 
 // priceAll finds a good column for every board, with any number of copies, and a

@@ -31,7 +31,7 @@ type proof struct {
 	samples  int // how often a few boards are still looked at for all
 	work     int // steps with which a board is looked at
 	ended    bool
-	least    layout.Money // proven when the last pass ended
+	promise  float64 // how much more may be proven by the next, as a value; below 0 where that is not known
 	pace     pace
 }
 
@@ -69,7 +69,7 @@ func (s *search) newProof() *proof {
 // begin begins anew for plans that make other pieces. What the attempts at other prices
 // prove stays true.
 func (q *proof) begin(made []int) {
-	q.made, q.work, q.ended, q.samples, q.least = made, firstLook, false, q.s.samples(), 0
+	q.made, q.work, q.ended, q.samples, q.promise = made, firstLook, false, q.s.samples(), unknown
 	from := q.s.master
 	if q.dual != nil {
 		from = q.dual
@@ -123,22 +123,26 @@ func (q *proof) step() bool {
 	}
 	a.next, a.done, a.lent = 0, true, false
 	q.drop()
-	_, q.least = q.best()
+	q.promise = unknown
 	return true
 }
 
-// share is how many times as much as the search the proof may work: where much is left to
-// be proven, and nothing to be made, the next passes gain more than the search.
+// unknown is the promise of a pass before the programme knows what the one before it showed.
+const unknown = -1
+
+// share is how many times as much as the search the proof may work: where the next passes
+// promise much, and nothing is to be made, they gain more than the search.
 func (q *proof) share() int {
 	complete := q.s.best == nil || !wants(q.s.best.missing)
-	if cost := q.s.atHand(); complete && cost-q.least > cost/100*farProven {
+	if cost := float64(column.FromMoney(q.s.atHand())); complete && (q.promise == unknown || q.promise > cost*muchPromised) {
 		return 3
 	}
 	return 1
 }
 
-// farProven is the gap, in hundredths, above which the proof has more than half of the work.
-const farProven = 3
+// muchPromised is the share of the cost above which the proof has more than half of the work.
+// A pass proves about half of what it promises.
+const muchPromised = 0.015
 
 // drop forgets the attempts for these plans but the last, the best, and that of which the
 // prices alone prove the most.
@@ -174,6 +178,7 @@ func (q *proof) next(last *attempt) *attempt {
 	best, bound := q.best()
 	a := q.reprice(last)
 	prices, looks := a.dual.value-float64(column.FromMoney(bound)), best.loose()
+	q.promise = max(0, prices, looks)
 	switch little := closeDual * float64(column.FromMoney(bound)); {
 	case looks > max(prices, little) && q.work < mostLook:
 		q.work = min(4*q.work, mostLook)

@@ -28,12 +28,9 @@ func (w *worker) plan(t *task, values []float64) *answer {
 	if w.stop() {
 		return nil
 	}
-	w.cut(a, t, r.best(t.before, choiceNodes), values)
+	w.cut(a, t, r.best(t.before, t.nodes), values)
 	return a
 }
-
-// choiceNodes bounds the work on the choice in whole numbers.
-const choiceNodes = 60
 
 // generate adds cuts to a restricted master until none is attractive, or for as
 // many rounds as the task allows.

@@ -202,12 +202,7 @@ func (s *search) take(t *task, a *answer) {
 			return
 		}
 	}
-	for _, b := range t.boards {
-		now.set(b, nil)
-	}
-	for k, b := range t.boards {
-		now.set(b, a.cuts[k])
-	}
+	now.recut(t.boards, a.cuts)
 }
 
 // correctValues adapts the values to a plan.

@@ -37,6 +37,16 @@ func (s *state) set(board int, c *column.Cut) {
 	}
 }
 
+// recut cuts some boards in other ways, nil where not at all.
+func (s *state) recut(boards []int, cuts []*column.Cut) {
+	for _, b := range boards {
+		s.set(b, nil)
+	}
+	for k, b := range boards {
+		s.set(b, cuts[k])
+	}
+}
+
 // net is what cutting a board in one way costs: the board less its offcuts.
 func (s *state) net(board int, c *column.Cut) layout.Money {
 	return s.p.Stock[board].Cost - c.Worth

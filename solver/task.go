@@ -21,6 +21,7 @@ type task struct {
 	short    []int
 	penalty  []float64 // by row, what a missing piece is taken to cost, as a value
 	pricing  int       // rounds of pricing at most; 0: out of the known cuts alone
+	nodes    int       // of the choice in whole numbers at most
 	pricer   *pricer
 	sketches [][]*layout.Node // by board
 	rng      *rand.Rand
@@ -33,16 +34,19 @@ type answer struct {
 	found []found       // cuts to remember
 }
 
-func (s *search) newTask(i *island) *task {
+// newTask is a task of a plan without boards so far; seed is of its chances.
+func (s *search) newTask(i *island, seed int64) *task {
 	return &task{
-		island: i, rng: rand.New(rand.NewSource(s.rng.Int63())), wanted: make([]int, len(s.p.Bill)),
-		short: slices.Clone(i.now.missing), penalty: s.penalties(i.now), pricing: taskPricing, pricer: s.quick,
+		island: i, rng: rand.New(rand.NewSource(seed)), wanted: make([]int, len(s.p.Bill)),
+		short: slices.Clone(i.now.missing), penalty: s.penalties(i.now), pricing: taskPricing, nodes: taskNodes, pricer: s.quick,
 	}
 }
 
-// taskPricing is how many rounds of pricing a task of few boards takes at most,
-// after one at the values of the whole job.
-const taskPricing = 2
+// What a task of few boards takes at most.
+const (
+	taskPricing = 2  // rounds of pricing, after one at the values of the whole job
+	taskNodes   = 60 // of the choice in whole numbers
+)
 
 // penalties are what missing pieces are taken to cost in the tasks of a plan: no
 // cut makes up for one, and where parts go missing those of a better rank count for

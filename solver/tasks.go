@@ -16,12 +16,15 @@ type picker interface {
 func pickers() []picker { return []picker{related{}, related{}, anyFew{}} }
 
 // tasks draws the tasks of a round: on one island several, and no board is in
-// two of them; on several islands one each.
+// two of them but in the one that plans all boards; on several islands one each.
 func (s *search) tasks(round int) []*task {
+	var tasks, whole []*task
 	if round%wholeEvery == 1 && len(s.usable) <= mostWhole {
-		return s.wholeTasks()
+		whole = s.wholeTasks()
+		if len(s.islands) > 1 {
+			return whole
+		}
 	}
-	var tasks []*task
 	free := s.free()
 	for k := range tasksARound {
 		if len(s.islands) > 1 {
@@ -36,7 +39,7 @@ func (s *search) tasks(round int) []*task {
 			tasks = append(tasks, t)
 		}
 	}
-	return tasks
+	return append(tasks, whole...)
 }
 
 func (s *search) free() map[int]bool {
@@ -51,7 +54,7 @@ func (s *search) free() map[int]bool {
 func (s *search) task(i *island, n int, free map[int]bool) *task {
 	list := pickers()
 	p := list[(n+n/tasksARound/len(list))%len(list)]
-	t := s.newTask(i)
+	t := s.newTask(i, s.rng.Int63())
 	for _, b := range p.pick(s, i.now, freeUsed(i.now, free), t.rng) {
 		t.add(s, b)
 		delete(free, b)
@@ -70,6 +73,8 @@ func (s *search) taskPricer(n int) *pricer {
 	switch turn := (n + round) % keenEvery; {
 	case len(s.usable) > manyBoards:
 		return nil
+	case turn == 0 && round < keenFrom && len(s.usable) <= fewEnough:
+		return s.wide
 	case turn == 0 && round < keenFrom:
 		return s.beside
 	case turn == 0:
@@ -85,9 +90,9 @@ func (s *search) taskPricer(n int) *pricer {
 func (s *search) widens(round int) bool { return round >= wideFrom && len(s.usable) <= fewEnough }
 
 const (
-	keenEvery  = 4  // how often a task is planned with the keen routine, or the one that finds parts beside defects
+	keenEvery  = 4  // how often a task is planned with the keen routine, or before it with another that tries more
 	keenFrom   = 20 // the round from which on it is the keen one
-	wideFrom   = 90 // the round from which on the wide routine plans some of the tasks and all dives
+	wideFrom   = 90 // the round from which on the wide routine plans some more of the tasks and all dives
 	wholeEvery = 5  // how often the whole job is planned out of the cuts that are known
 	mostWhole  = 60 // the most boards of a job for which that is done
 )
@@ -96,7 +101,7 @@ const (
 func (s *search) wholeTasks() []*task {
 	var tasks []*task
 	for _, i := range s.islands {
-		t := s.newTask(i)
+		t := s.newTask(i, s.rng.Int63())
 		t.pricing = 0
 		for _, b := range s.usable {
 			t.add(s, b)

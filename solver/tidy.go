@@ -109,12 +109,7 @@ func (s *search) tidyOnce(now *state, limit layout.Money, rng *rand.Rand) bool {
 	a := &answer{}
 	s.workers[0].cut(a, t, r.best(t.before, tidyNodes), s.values)
 	next := now.copy()
-	for _, b := range t.boards {
-		next.set(b, nil)
-	}
-	for k, b := range t.boards {
-		next.set(b, a.cuts[k])
-	}
+	next.recut(t.boards, a.cuts)
 	missing := func(st *state) layout.Score { return layout.NewScore(s.p, st.missing, 0) }
 	if missing(next).Compare(missing(now)) > 0 || next.cost() > limit || next.tidiness().compare(now.tidiness()) >= 0 {
 		return false
