@@ -144,10 +144,13 @@ func (s *search) run(ctx context.Context, a *outcome) (Status, error) {
 	}
 }
 
+// hastyDive is the round after which dives wait for no proof where something is missing still.
+const hastyDive = 2
+
 // workRound makes one round of the search and one step of the proof.
 func (s *search) workRound(n int, a *outcome) error {
 	better := s.round(n)
-	if n%s.diveEvery() == 0 || s.fresh {
+	if n%s.diveEvery() == 0 || s.fresh || n == hastyDive && wants(s.best.missing) {
 		better, s.fresh = s.plunge(n) || better, false
 	}
 	if s.exactly(n, better) {
