@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"sawbill/layout/check/bound"
+	"sawbill/solver/internal/column"
 	"sawbill/solver/internal/exhaust"
 	"sawbill/solver/internal/jobs"
 )
@@ -76,5 +77,26 @@ func TestBoundsAreProvenAgain(t *testing.T) {
 	}
 	if proven < 80 {
 		t.Errorf("only %d of 100 jobs have a bound", proven)
+	}
+}
+
+// The proof has more than half of the work only where the next pass promises much, or where
+// that is not known, and nothing is to be made.
+func TestShareOfTheProof(t *testing.T) {
+	p := shortJob()
+	p.Bill = p.Bill[:1]
+	whole := solved(p)
+	nothing := newSearch(p, Options{Workers: 1}, func() bool { return false })
+	nothing.best = newState(p)
+	cost := float64(column.FromMoney(whole.best.cost()))
+	for _, test := range []struct {
+		s       *search
+		promise float64
+		want    int
+	}{{whole, unknown, 3}, {whole, cost / 50, 3}, {whole, cost / 100, 1}, {whole, 0, 1}, {nothing, unknown, 1}} {
+		q := &proof{s: test.s, promise: test.promise}
+		if got := q.share(); got != test.want {
+			t.Errorf("promised %v of %v: share %d, want %d", test.promise, cost, got, test.want)
+		}
 	}
 }
