@@ -66,8 +66,8 @@ func (s *search) task(i *island, n int, free map[int]bool) *task {
 	return t
 }
 
-// taskPricer is what the n-th task is planned with; nil for the quick routine. The more
-// a routine tries, the later is its time.
+// taskPricer is what the n-th task is planned with; nil for the quick routine. Of those that
+// try more, the wide one gains the most for its work: where there are few boards it comes first.
 func (s *search) taskPricer(n int) *pricer {
 	round := n / tasksARound
 	switch turn := (n + round) % keenEvery; {
