@@ -92,8 +92,8 @@ func (s *search) ferry() {
 	worst.now, worst.best = s.best.copy(), s.best.copy()
 }
 
-// tasksARound is how many tasks a round has; it does not depend on the number
-// of workers, so that they never change the answer.
+// tasksARound is how many tasks a round has beside those that plan the whole job; it does not
+// depend on the number of workers, so that they never change the answer.
 const tasksARound = 4
 
 func newSearch(p *layout.Problem, o Options, stop func() bool) *search {
