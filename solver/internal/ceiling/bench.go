@@ -13,6 +13,7 @@ type Bench struct {
 	rows   []row
 	plain  []plain   // by height of every lane
 	offers [][]offer // by position across at which they end
+	groups [][]group // of these
 	starts []*start  // in order along
 	chains []chain
 
@@ -69,7 +70,6 @@ type cells struct {
 // strips that meet the same marks; as the best of those near by; by itself.
 type offer struct {
 	from, plain int32
-	next        int32    // the first offer behind it that is of another group
 	rows        [3]int32 // none32 behind the last; none where nothing is in its way
 }
 
@@ -101,7 +101,10 @@ const keptPieces = 64
 func (b *Bench) prepare(w *Board, price []Value) bool {
 	b.w, b.price = w, price
 	b.rows, b.plain = b.rows[:0], b.plain[:0]
-	b.offers = make([][]offer, b.top()+1)
+	b.offers = slices.Grow(b.offers[:0], b.top()+1)[:b.top()+1]
+	for j := range b.offers {
+		b.offers[j] = b.offers[j][:0]
+	}
 	b.starts, b.chains = b.starts[:0], b.chains[:0]
 	b.piece, b.used = 0, 0
 	if len(b.mem) > keptPieces {
@@ -114,7 +117,7 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 		b.addLane(&w.lanes[i])
 	}
 	b.setFirst()
-	b.setNext()
+	b.setGroups()
 	return !b.stopped()
 }
 
@@ -122,18 +125,28 @@ func (b *Bench) prepare(w *Board, price []Value) bool {
 // falls short, none of it need be looked at.
 const groupBits = 3
 
-// setNext finds where the offers of every group end. In one lane they go on from low strips to
-// high ones, so the first of a group starts the furthest from the reference edge.
-func (b *Bench) setNext() {
-	for _, offers := range b.offers {
-		next := len(offers)
-		for i := len(offers) - 1; i >= 0; i-- {
-			o := &offers[i]
-			if i+1 < len(offers) && (o.plain>>groupBits != offers[i+1].plain>>groupBits || o.from < offers[i+1].from) {
-				next = i + 1
+// group is neighbouring offers of strips of a lane of nearly the same height.
+type group struct {
+	from       int32 // where the first of them starts across, the furthest from the reference edge
+	id         int32
+	first, end int32 // of the offers
+}
+
+// setGroups divides the offers into groups. In one lane they go on from low strips to high
+// ones, so the first of a group starts the furthest from the reference edge.
+func (b *Bench) setGroups() {
+	b.groups = slices.Grow(b.groups[:0], len(b.offers))[:len(b.offers)]
+	for j, offers := range b.offers {
+		list := b.groups[j][:0]
+		for i := range offers {
+			o, n := &offers[i], len(list)-1
+			if id := o.plain >> groupBits; n < 0 || id != list[n].id || o.from > offers[i-1].from {
+				list = append(list, group{from: o.from, id: id, first: int32(i)})
+				n++
 			}
-			o.next = int32(next)
+			list[n].end = int32(i + 1)
 		}
+		b.groups[j] = list
 	}
 }
 

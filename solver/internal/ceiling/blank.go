@@ -141,20 +141,19 @@ func (b *Bench) strips(s *start, e layout.Length, j int) {
 			best, from = worth, i
 		}
 	}
-	for i := 0; i < len(offers); {
-		first := &offers[i]
-		if v[first.from]+b.groupAt[first.plain>>groupBits] <= best {
-			i = int(first.next)
+	for k := range b.groups[j] {
+		g := &b.groups[j][k]
+		if v[g.from]+b.groupAt[g.id] <= best {
 			continue
 		}
-		for ; i < int(first.next); i++ {
+		for i := g.first; i < g.end; i++ {
 			o := &offers[i]
 			before := v[o.from]
 			if before+b.plainAt[o.plain] <= best || int(o.from) < b.first {
 				continue
 			}
 			if worth := before + b.worthOf(s, e, o, best-before); worth > best {
-				best, from = worth, int32(i)
+				best, from = worth, i
 			}
 		}
 	}

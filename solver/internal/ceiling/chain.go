@@ -73,7 +73,8 @@ func (b *Bench) chain(r *row, a layout.Length) chain {
 	if r.lane.bare {
 		v, kept = bare, bare
 	}
-	c.worth = b.ascentOf(v, first)
+	c.worth = ascent{first, b.keep(max(0, n+1-first))}
+	copy(c.worth.v, v[min(first, n+1):]) // it rises
 	if w.inset > w.end {
 		c.kept = b.ascentOf(kept, first)
 	}

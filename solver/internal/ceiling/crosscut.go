@@ -233,32 +233,39 @@ func (c *cuts) workOut() bool {
 	return new
 }
 
-// refine divides the cells in which the pieces of the best path start and end;
-// it reports false when none can be divided. What starts in the first cell starts at
-// the butt, unless it matters how short a blank may be.
+// refine divides the cells in which the pieces of the best path start and end, first those
+// that are wide; it reports false when none can be divided. What starts in the first cell
+// starts at the butt, unless it matters how short a blank may be.
 func (c *cuts) refine() bool {
 	var split []int
 	first := 1
 	if c.shortens() {
 		first = 0
 	}
+	widest := layout.Length(0)
 	c.steps(func(k, m int, kind stepKind) {
 		if kind == wasted {
 			return
 		}
 		for _, cell := range []int{m, k} {
-			if first <= cell && cell < len(c.at) && c.next(cell)-c.at[cell] >= 2*c.finest() {
+			if first <= cell && cell < len(c.at) && c.wide(cell) >= 2*c.finest() {
 				split = append(split, cell)
+				widest = max(widest, c.wide(cell))
 			}
 		}
 	})
 	slices.Sort(split)
 	split = slices.Compact(split)
 	for i := len(split) - 1; i >= 0; i-- {
-		c.split(split[i])
+		if 2*c.wide(split[i]) > widest {
+			c.split(split[i])
+		}
 	}
 	return len(split) > 0
 }
+
+// wide is how much of the board is in a cell.
+func (c *cuts) wide(cell int) layout.Length { return c.next(cell) - c.at[cell] }
 
 // finest is how narrow a cell may be: a position of an exact grid, or a mark of the shop's
 // rule, on long boards more.
@@ -277,7 +284,7 @@ func (c *cuts) shortens() bool { return !c.b.w.wood.Flat() || c.b.w.wood.Crook >
 // of the rest it is known only that it is no more.
 func (c *cuts) split(cell int) {
 	was := c.shapesAt(cell, cell)
-	c.at = slices.Insert(c.at, cell+1, c.mark(c.at[cell]+(c.next(cell)-c.at[cell])/2))
+	c.at = slices.Insert(c.at, cell+1, c.mark(c.at[cell]+c.wide(cell)/2))
 	for k := range c.most {
 		c.most[k] = slices.Insert(c.most[k], cell, c.most[k][cell])
 		c.known[k] = slices.Insert(c.known[k], cell, c.known[k][cell] && c.most[k][cell] == 0)
