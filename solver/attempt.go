@@ -24,6 +24,7 @@ type attempt struct {
 	done    bool            // every board was looked at
 	next    int             // the board that is looked at next
 	lent    bool            // sets of boards know what it proves
+	rough   bool            // looks are quicker, and less sharp
 	further bool            // limits and words are heeded, which takes further looks
 	made    []int           // limits are heeded in plans that make so many
 	words   int             // how many match words are heeded
@@ -77,7 +78,7 @@ func (a *attempt) look(batch []int, work int) {
 			return
 		}
 		b := a.boards[k]
-		most, sharp := w.high.Most(ceiling.New(a.s.p, &a.s.p.Stock[b]), exactly(price), a.enough(k), work, w.stop)
+		most, sharp := w.high.Most(a.ready(b), exactly(price), a.enough(k), work, w.stop)
 		if !a.done || most <= a.most[k] {
 			a.most[k], a.sharp[k] = most, sharp
 		}
@@ -108,6 +109,14 @@ func (a *attempt) look(batch []int, work int) {
 			}
 		}
 	}
+}
+
+// ready is a board ready to be looked at.
+func (a *attempt) ready(board int) *ceiling.Board {
+	if a.rough {
+		return ceiling.Rough(a.s.p, &a.s.p.Stock[board])
+	}
+	return ceiling.New(a.s.p, &a.s.p.Stock[board])
 }
 
 // longestFirst puts the boards first that took the most steps when they were last looked at,
@@ -177,9 +186,19 @@ func (a *attempt) offer(k int, f *copied, price []column.Value) {
 	a.s.pool.sketch(b, f.sketch)
 }
 
-// centerPull is how far the prices of a pass lie from those of the master towards the best
-// so far.
-const centerPull = 0.3
+// How far the prices of a pass lie from those of the master towards the best so far: further
+// the more the master promises beyond what these prove, as a share of that, for then it knows
+// least of what the boards are worth at its own.
+const (
+	centerPull    = 0.3
+	pullByPromise = 4
+	mostPull      = 0.7
+)
+
+// pullFor is how far that is where so much is promised.
+func pullFor(promised, proven float64) float64 {
+	return min(mostPull, centerPull+pullByPromise*max(0, promised-proven)/max(1, proven))
+}
 
 // sameValue is by how much of it the value of the programme falls at least when a pass
 // taught it anything.
@@ -190,8 +209,8 @@ const sameValue = 1e-6
 // worth, and those of the best attempt, if there is one.
 func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	former := d.value
-	if d.m.heedsLess() {
-		former = 0 // with more to heed the value rises
+	if d.m.heedsLess() || d.scale != nil {
+		former = 0 // with more to heed, or columns that count for less, the value rises
 	}
 	if factors, scaled := a.factors(); scaled || d.scale != nil || d.m.heedsLess() {
 		d = d.rescaled(factors, scaled)
@@ -203,9 +222,9 @@ func (a *attempt) reprice(d *dual, best *attempt) *attempt {
 	if !ok {
 		return next
 	}
-	pull := centerPull
-	if best == nil || former > 0 && own.value > former*(1-sameValue) {
-		pull = 0 // between the same prices nothing new would be found
+	pull := 0.0 // between the same prices nothing new would be found
+	if best != nil && (former == 0 || own.value <= former*(1-sameValue)) {
+		pull = pullFor(own.value, float64(column.FromMoney(best.bound(a.made).bound)))
 	}
 	if d.value = own.value; !d.m.keepsAll() { // its own prices jump about
 		return next

@@ -186,7 +186,7 @@ func (a *attempt) heed(w *worker, k int, price []column.Value, counts []int, wor
 func (a *attempt) lookAgain(w *worker, k int, price []column.Value, enough ceiling.Value, work int) look {
 	s, b := a.s, a.boards[k]
 	l := look{price: price}
-	l.most, l.sharp = w.high.Most(ceiling.New(s.p, &s.p.Stock[b]), exactly(price), max(0, enough), work, w.stop)
+	l.most, l.sharp = w.high.Most(a.ready(b), exactly(price), max(0, enough), work, w.stop)
 	w.looks += w.high.Work()
 	if l.most > enough && !w.stop() {
 		l.found = w.copied(s.quick.board(b), price)

@@ -61,7 +61,7 @@ const fewEnough = 100
 
 // newProof begins a proof at the prices that the search settled on.
 func (s *search) newProof() *proof {
-	q := &proof{s: s}
+	q := &proof{s: s, samples: s.samples()}
 	q.begin(s.goal())
 	return q
 }
@@ -69,7 +69,7 @@ func (s *search) newProof() *proof {
 // begin begins anew for plans that make other pieces. What the attempts at other prices
 // prove stays true.
 func (q *proof) begin(made []int) {
-	q.made, q.work, q.ended, q.samples, q.promise = made, firstLook, false, q.s.samples(), unknown
+	q.made, q.work, q.ended, q.promise = made, firstLook, false, unknown
 	from := q.s.master
 	if q.dual != nil {
 		from = q.dual
@@ -77,13 +77,16 @@ func (q *proof) begin(made []int) {
 	if q.dual = from; from.m.keepsAll() || !slices.Equal(from.m.demand, made) {
 		q.dual = from.copied(made)
 	}
-	q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return !a.done }), q.s.newAttempt(q.dual))
+	a := q.s.newAttempt(q.dual)
+	a.rough = len(q.s.usable) > sampledBoards
+	q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return !a.done }), a)
 }
 
 // proofBatch is how many boards are looked at in one go.
 const proofBatch = 32
 
-// sampledBoards is the most boards that are all looked at instead of a few for all.
+// sampledBoards is the most boards that are all looked at instead of a few for all, and closely
+// from the beginning.
 const sampledBoards = 16
 
 // step looks at a few boards, at the prices at hand or at those that fit what the pass
@@ -134,15 +137,21 @@ const unknown = -1
 // promise much, and nothing is to be made, they gain more than the search.
 func (q *proof) share() int {
 	complete := q.s.best == nil || !wants(q.s.best.missing)
-	if cost := float64(column.FromMoney(q.s.atHand())); complete && (q.promise == unknown || q.promise > cost*muchPromised) {
+	if complete && (q.promise == unknown || q.promise > q.cost()*muchPromised) {
 		return 3
 	}
 	return 1
 }
 
-// muchPromised is the share of the cost above which the proof has more than half of the work.
-// A pass proves about half of what it promises.
-const muchPromised = 0.015
+// cost is that of the plan at hand, as a value.
+func (q *proof) cost() float64 { return float64(column.FromMoney(q.s.atHand())) }
+
+// The shares of the cost above which the proof has more than half of the work, and its looks
+// are rough, which costs a thousandth or two. A pass proves about half of what it promises.
+const (
+	muchPromised  = 0.015
+	roughPromised = 0.01
+)
 
 // drop forgets the attempts for these plans but the last, the best, and that of which the
 // prices alone prove the most.
@@ -186,7 +195,8 @@ func (q *proof) next(last *attempt) *attempt {
 		q.attempts = append(slices.DeleteFunc(q.attempts, func(a *attempt) bool { return a == best }), best)
 		best.dual = q.dual
 		return best
-	case prices > little:
+	case prices > little || last.rough:
+		a.rough = last.rough && q.promise > q.cost()*roughPromised
 		q.attempts = append(q.attempts, a)
 		return a
 	}
@@ -197,7 +207,7 @@ func (q *proof) next(last *attempt) *attempt {
 func (q *proof) reprice(last *attempt) *attempt {
 	best, _ := q.best()
 	a := last.reprice(q.dual, best)
-	q.dual = a.dual
+	a.rough, q.dual = last.rough, a.dual
 	return a
 }
 

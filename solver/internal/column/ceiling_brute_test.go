@@ -57,10 +57,11 @@ func holdCeiling(t *testing.T, name string, p *layout.Problem, price []Value) {
 		high[i] = ceiling.Value(v)
 	}
 	var bench ceiling.Bench
-	w := ceiling.New(p, b)
-	for _, work := range []int{0, 1_000_000} {
-		if most, _ := bench.Most(w, high, 0, work, nil); Value(most)+4 < best { // the enumeration rounds each offcut
-			t.Errorf("%s: the best column is worth %d, the ceiling after %d steps is %d", name, best, work, most)
+	for _, w := range []*ceiling.Board{ceiling.New(p, b), ceiling.Rough(p, b)} {
+		for _, work := range []int{0, 1_000_000} {
+			if most, _ := bench.Most(w, high, 0, work, nil); Value(most)+4 < best { // the enumeration rounds each offcut
+				t.Errorf("%s: the best column is worth %d, the ceiling after %d steps is %d", name, best, work, most)
+			}
 		}
 	}
 }
