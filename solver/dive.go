@@ -22,7 +22,8 @@ type dive struct {
 	daring float64 // how far the choices are left to chance
 	slow   int     // how many times as long as usual a pricing takes
 	by     *pricer
-	free   [][]int // boards alike, those that are not cut yet
+	boards []int   // that are cut anew; the others are as in the best plan
+	free   [][]int // of these boards alike, those that are not cut yet
 	r      *restricted
 	st     *state
 	order  []int // boards, as they were cut
@@ -39,21 +40,20 @@ const (
 )
 
 // diveEvery is how many rounds lie between dives, beside those after each pass of the proof:
-// few where most boards are alike.
+// few where most boards are alike, or dives are parts of a plan.
 func (s *search) diveEvery() int {
-	if 4*len(s.alike()) <= len(s.usable) {
+	switch n := len(s.alike()); {
+	case n > mostClusters:
+		return 2
+	case 4*n <= len(s.usable):
 		return 3
 	}
 	return 30
 }
 
-// plunge makes a few dives and goes on from the best of them when it beats the
-// best plan so far; it reports whether it does. The programme has a row for every
-// board, so a job of very many boards does without.
+// plunge makes a few dives and goes on from those that make the best plan so far better; it
+// reports whether any does.
 func (s *search) plunge(n int) bool {
-	if len(s.alike()) > mostClusters {
-		return false
-	}
 	dives := make([]*dive, divesAtOnce)
 	slow := s.slowness()
 	for k := range dives {
@@ -66,19 +66,32 @@ func (s *search) plunge(n int) bool {
 		}
 	}
 	s.dived = true
+	s.setBoards(dives)
+	dives = slices.DeleteFunc(dives, func(d *dive) bool { return len(d.boards) == 0 })
 	s.dive(dives)
 	better := false
 	for _, d := range dives {
 		s.remember([]*answer{{found: d.found}})
-		better = s.improve(d.st) || better
+		st := s.best.copy()
+		st.recut(d.boards, d.cuts())
+		better = s.improve(st) || better
 	}
 	return better
+}
+
+// cuts are those of its boards.
+func (d *dive) cuts() []*column.Cut {
+	cuts := make([]*column.Cut, len(d.boards))
+	for k, b := range d.boards {
+		cuts[k] = d.st.cuts[b]
+	}
+	return cuts
 }
 
 // dive makes dives side by side, or where one alone takes long one after the other, so that
 // the first is there sooner.
 func (s *search) dive(dives []*dive) {
-	if len(s.alike()) > fewEnough {
+	if n := len(s.alike()); n > fewEnough && n <= mostClusters {
 		for _, d := range dives {
 			d.run()
 		}
@@ -92,7 +105,8 @@ func (s *search) dive(dives []*dive) {
 
 func (d *dive) run() {
 	s := d.s
-	d.st, d.free = newState(s.p), s.alike()
+	d.st, d.free = s.best.copy(), s.alikeAmong(d.boards)
+	d.st.recut(d.boards, make([]*column.Cut, len(d.boards)))
 	boards := make([]int, len(d.free))
 	for g, alike := range d.free {
 		boards[g] = alike[0]
@@ -101,7 +115,7 @@ func (d *dive) run() {
 	d.r.steps = masterSteps
 	for g, b := range boards {
 		d.r.prog.SetRHS(g, float64(len(d.free[g])))
-		for _, c := range s.pool.cuts[b] {
+		for _, c := range s.pool.cuts[s.quick.twin[b]] {
 			d.r.offer(g, c)
 		}
 	}

@@ -32,7 +32,10 @@ func (d *dive) cutTail(n int) {
 	}
 	t := s.newTask(&island{d.st, d.st}, d.rng.Int63())
 	t.pricing, t.nodes = tailPricing, tailNodes
-	free := s.free()
+	free := map[int]bool{}
+	for _, b := range d.boards {
+		free[b] = true
+	}
 	for _, b := range d.lastCut(n) {
 		t.add(s, b)
 		delete(free, b)
@@ -50,10 +53,10 @@ func (d *dive) cutTail(n int) {
 	}
 }
 
-// lastCut lists the n boards of the plan that were cut last, and behind them those that were
-// cut with a tail alone.
+// lastCut lists the n of its boards that were cut last, and behind them those that were cut
+// with a tail alone.
 func (d *dive) lastCut(n int) []int {
-	boards := d.st.used()
+	boards := slices.DeleteFunc(slices.Clone(d.boards), func(b int) bool { return d.st.cuts[b] == nil })
 	turn := func(b int) int {
 		if k := slices.Index(d.order, b); k >= 0 {
 			return k

@@ -18,7 +18,7 @@ func TestDiveByAllWorkers(t *testing.T) {
 		s := newSearch(jobs.New(jobs.Size{Boards: 12, Kinds: 9, Pieces: 90}, 5), Options{Workers: workers}, func() bool { return false })
 		s.settleIslands(s.first())
 		s.settle(s.best)
-		d := &dive{s: s, slow: 1, by: s.quick, rng: rand.New(rand.NewSource(1)), daring: 0.3}
+		d := &dive{s: s, slow: 1, by: s.quick, boards: s.usable, rng: rand.New(rand.NewSource(1)), daring: 0.3}
 		if alone {
 			d.w = s.workers[0]
 		}
@@ -40,7 +40,7 @@ func TestTailsAreNeverWorse(t *testing.T) {
 		p := jobs.New(jobs.Size{Boards: 14, Kinds: 7, Pieces: 60}, seed)
 		s := newSearch(p, Options{Workers: 1}, func() bool { return false })
 		first := s.first()
-		d := &dive{s: s, rng: rand.New(rand.NewSource(seed)), st: first.copy(), order: first.used()}
+		d := &dive{s: s, boards: s.usable, rng: rand.New(rand.NewSource(seed)), st: first.copy(), order: first.used()}
 		d.cutTails()
 		switch c := d.st.score().Compare(first.score()); {
 		case c < 0:
@@ -60,7 +60,7 @@ func TestTailsAreNeverWorse(t *testing.T) {
 // The boards that were cut last come last, and behind them those that only a tail cut.
 func TestLastCut(t *testing.T) {
 	s := newSearch(jobs.New(jobs.Size{Boards: 6, Kinds: 2, Pieces: 8}, 1), Options{Workers: 1}, func() bool { return false })
-	d := &dive{s: s, st: newState(s.p), order: []int{4, 0, 3, 1}}
+	d := &dive{s: s, boards: s.usable, st: newState(s.p), order: []int{4, 0, 3, 1}}
 	for _, b := range []int{0, 1, 2, 4} { // 3 was given up by a tail, which cut 2
 		d.st.set(b, &column.Cut{})
 	}

@@ -12,7 +12,8 @@
 //     the parts really cost in the present plan.
 //   - A plan for the whole is made by diving in the linear programme over columns
 //     (dive.go), and cutting the last boards of it anew (dive_tail.go): after each pass of
-//     the proof, or at first where nothing is to be proven, and now and then.
+//     the proof, or at first where nothing is to be proven, and now and then. Of very
+//     many boards some are cut anew in that way, time and again (dive_part.go).
 //   - The search (search.go) takes a few boards apart in every round (tasks.go,
 //     and a neighbourhood a file: pick_*.go) and plans them again by column
 //     generation and the best choice among their columns (regrow.go,

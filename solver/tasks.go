@@ -1,9 +1,7 @@
 package solver
 
 import (
-	"cmp"
 	"math/rand"
-	"slices"
 )
 
 // picker is one neighbourhood: it chooses the boards that are planned again.
@@ -134,12 +132,7 @@ func (s *search) addUnused(t *task, free map[int]bool) {
 			unused = append(unused, b)
 		}
 	}
-	noise := make(map[int]float64, len(unused))
-	for _, b := range unused {
-		noise[b] = s.appeal[b] * (0.8 + 0.4*t.rng.Float64())
-	}
-	slices.SortStableFunc(unused, func(a, b int) int { return cmp.Compare(noise[b], noise[a]) })
-	for _, b := range unused[:min(len(unused), mostUnused)] {
+	for _, b := range s.byAppeal(unused, t.rng)[:min(len(unused), mostUnused)] {
 		t.add(s, b)
 		delete(free, b)
 	}

@@ -10,7 +10,7 @@ import (
 
 // memoryLimit, in bytes, has the garbage of very large jobs collected in time; what
 // GOMEMLIMIT says counts for more.
-const memoryLimit = 1_750 << 20
+const memoryLimit = 1_600 << 20
 
 func main() {
 	if os.Getenv("GOMEMLIMIT") == "" {

@@ -19,7 +19,7 @@ import (
 )
 
 // memoryLimit, in bytes, is that of the command.
-const memoryLimit = 1_750 << 20
+const memoryLimit = 1_600 << 20
 
 func main() {
 	debug.SetMemoryLimit(memoryLimit)
