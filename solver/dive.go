@@ -17,7 +17,7 @@ import (
 // where a neighbourhood of a few boards is at its worst.
 type dive struct {
 	s      *search
-	w      *worker // who makes it; nil: all of them together
+	w      *worker // who makes it
 	rng    *rand.Rand
 	daring float64 // how far the choices are left to chance
 	slow   int     // how many times as long as usual a pricing takes
@@ -43,7 +43,7 @@ const (
 // few where most boards are alike, or dives are parts of a plan.
 func (s *search) diveEvery() int {
 	switch n := len(s.alike()); {
-	case n > mostClusters:
+	case s.divesInParts():
 		return 2
 	case 4*n <= len(s.usable):
 		return 3
@@ -68,7 +68,10 @@ func (s *search) plunge(n int) bool {
 	s.dived = true
 	s.setBoards(dives)
 	dives = slices.DeleteFunc(dives, func(d *dive) bool { return len(d.boards) == 0 })
-	s.dive(dives)
+	s.each(len(dives), func(w *worker, k int) {
+		dives[k].w = w
+		dives[k].run()
+	})
 	better := false
 	for _, d := range dives {
 		s.remember([]*answer{{found: d.found}})
@@ -86,21 +89,6 @@ func (d *dive) cuts() []*column.Cut {
 		cuts[k] = d.st.cuts[b]
 	}
 	return cuts
-}
-
-// dive makes dives side by side, or where one alone takes long one after the other, so that
-// the first is there sooner.
-func (s *search) dive(dives []*dive) {
-	if n := len(s.alike()); n > fewEnough && n <= mostClusters {
-		for _, d := range dives {
-			d.run()
-		}
-		return
-	}
-	s.each(len(dives), func(w *worker, k int) {
-		dives[k].w = w
-		dives[k].run()
-	})
 }
 
 func (d *dive) run() {
@@ -139,7 +127,7 @@ func (d *dive) rounds(pricings, most int) int {
 func (d *dive) generate(rounds int) bool {
 	for ; ; rounds-- {
 		parts, boards, ok := d.r.prices()
-		if !ok || d.s.workers[0].stop() {
+		if !ok || d.w.stop() {
 			return false
 		}
 		if rounds == 0 || d.price(parts, boards) == 0 {
@@ -164,11 +152,11 @@ func (d *dive) price(parts, boards []float64) int {
 		}
 	}
 	cuts := make([]column.Cut, len(left))
-	d.each(len(left), func(w *worker, k int) {
-		if !w.stop() {
-			cuts[k] = w.bench.Within(placed[k], price, d.st.missing, 1)
+	for k := range left {
+		if !d.w.stop() {
+			cuts[k] = d.w.bench.Within(placed[k], price, d.st.missing, 1)
 		}
-	})
+	}
 	for k, g := range left {
 		c := &cuts[k]
 		if c.Root == nil || netValue(d.s.p, d.free[g][0], c)-valueOf(c.Counts, parts) >= boards[g]-minGain {
@@ -179,17 +167,6 @@ func (d *dive) price(parts, boards []float64) int {
 		added++
 	}
 	return added
-}
-
-// each does n things, by the worker of the dive or by all of them.
-func (d *dive) each(n int, do func(w *worker, k int)) {
-	if d.w == nil {
-		d.s.each(n, do)
-		return
-	}
-	for k := range n {
-		do(d.w, k)
-	}
 }
 
 // placed is a board whose blanks start where they usually do, or as in a sketch. Where they

@@ -6,16 +6,20 @@ import (
 	"slices"
 )
 
-// The programme of a dive has a row for every kind of board. Where there are too many of
-// them, a dive cuts some boards anew, for what they make in the best plan.
+// The programme of a dive has a row for every kind of board, and the more there are, the
+// longer a dive takes and the rarer the programme is right about the last of them. Of many
+// boards a dive cuts some anew, for what they make in the best plan.
 
-// divedBoards is about how many boards are cut anew then.
+// divedBoards is about how many boards are cut anew then, at most; no more than half of all.
 const divedBoards = 200
 
-// setBoards gives every dive its boards: all, or where there are too many kinds of them some
-// that share parts, no board in two dives.
+// divesInParts reports whether dives cut some of the boards.
+func (s *search) divesInParts() bool { return len(s.alike()) > fewEnough }
+
+// setBoards gives every dive its boards: all, or of many some that share parts, no board in
+// two dives.
 func (s *search) setBoards(dives []*dive) {
-	if len(s.alike()) <= mostClusters {
+	if !s.divesInParts() {
 		for _, d := range dives {
 			d.boards = s.usable
 		}
@@ -23,7 +27,7 @@ func (s *search) setBoards(dives []*dive) {
 	}
 	free := s.free()
 	for _, d := range dives {
-		d.boards = s.someSharing(divedBoards, free, d.rng)
+		d.boards = s.someSharing(min(divedBoards, len(s.usable)/2), free, d.rng)
 		for _, b := range d.boards {
 			delete(free, b)
 		}

@@ -9,28 +9,28 @@ import (
 	"sawbill/solver/internal/jobs"
 )
 
-// TestDivesOfParts takes a job of more kinds of boards than the programme has rows for. Dives
-// cut some boards of it anew, which share parts, leave the others as they are, and together
-// make a better plan that is valid.
+// TestDivesOfParts takes a job of many kinds of boards. Dives cut some boards of it anew,
+// which share parts, leave the others as they are, and together make a better plan that is
+// valid.
 func TestDivesOfParts(t *testing.T) {
-	p := jobs.New(jobs.Size{Boards: mostClusters + 30, Kinds: 8, Pieces: 700}, 3)
+	p := jobs.New(jobs.Size{Boards: fewEnough + 60, Kinds: 8, Pieces: 400}, 3)
 	s := newSearch(p, Options{Workers: 2}, func() bool { return false })
 	s.settleIslands(s.first())
 	s.settle(s.best)
-	if n := len(s.alike()); n <= mostClusters {
-		t.Fatalf("only %d kinds of boards", n)
+	if !s.divesInParts() {
+		t.Fatalf("only %d kinds of boards", len(s.alike()))
 	}
 
 	dives := []*dive{{s: s, rng: rand.New(rand.NewSource(1))}, {s: s, rng: rand.New(rand.NewSource(2))}}
 	s.setBoards(dives)
 	for k, d := range dives {
-		if n := len(d.boards); n < 20 || n > divedBoards+1 {
+		if n := len(d.boards); n < 20 || n > len(s.usable)/2+1 {
 			t.Errorf("dive %d cuts %d boards", k, n)
 		}
 		if k > 0 && slices.ContainsFunc(d.boards, func(b int) bool { return slices.Contains(dives[0].boards, b) }) {
 			t.Errorf("two dives cut the same board")
 		}
-		d.slow, d.by = 1, s.quick
+		d.slow, d.by, d.w = 1, s.quick, s.workers[k]
 		d.run()
 		for b, c := range d.st.cuts {
 			if c != s.best.cuts[b] && !slices.Contains(d.boards, b) {

@@ -26,10 +26,7 @@ func (d *dive) cutTails() {
 }
 
 func (d *dive) cutTail(n int) {
-	s, w := d.s, d.w
-	if w == nil {
-		w = s.workers[0]
-	}
+	s := d.s
 	t := s.newTask(&island{d.st, d.st}, d.rng.Int63())
 	t.pricing, t.nodes = tailPricing, tailNodes
 	free := map[int]bool{}
@@ -42,7 +39,7 @@ func (d *dive) cutTail(n int) {
 	}
 	s.addUnused(t, free)
 	t.wantMissing()
-	a := w.plan(t, s.values)
+	a := d.w.plan(t, s.values)
 	if a == nil {
 		return
 	}

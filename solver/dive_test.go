@@ -11,26 +11,6 @@ import (
 	"sawbill/solver/internal/jobs"
 )
 
-// TestDiveByAllWorkers shows that a dive makes the same plan by one worker and by all of
-// them together.
-func TestDiveByAllWorkers(t *testing.T) {
-	dived := func(workers int, alone bool) *state {
-		s := newSearch(jobs.New(jobs.Size{Boards: 12, Kinds: 9, Pieces: 90}, 5), Options{Workers: workers}, func() bool { return false })
-		s.settleIslands(s.first())
-		s.settle(s.best)
-		d := &dive{s: s, slow: 1, by: s.quick, boards: s.usable, rng: rand.New(rand.NewSource(1)), daring: 0.3}
-		if alone {
-			d.w = s.workers[0]
-		}
-		d.run()
-		return d.st
-	}
-	one, all := dived(1, true), dived(3, false)
-	if one.cost() != all.cost() || !cmp.Equal(one.missing, all.missing) || len(one.used()) == 0 {
-		t.Errorf("one worker pays %v and misses %v, all of them %v and %v", one.cost(), one.missing, all.cost(), all.missing)
-	}
-}
-
 // TestTailsAreNeverWorse takes first plans for what dives made, their boards cut in the order
 // of the stock. What is cut anew of them is valid, and leaves less missing or costs less, or
 // else nothing changes.
@@ -40,7 +20,7 @@ func TestTailsAreNeverWorse(t *testing.T) {
 		p := jobs.New(jobs.Size{Boards: 14, Kinds: 7, Pieces: 60}, seed)
 		s := newSearch(p, Options{Workers: 1}, func() bool { return false })
 		first := s.first()
-		d := &dive{s: s, boards: s.usable, rng: rand.New(rand.NewSource(seed)), st: first.copy(), order: first.used()}
+		d := &dive{s: s, w: s.workers[0], boards: s.usable, rng: rand.New(rand.NewSource(seed)), st: first.copy(), order: first.used()}
 		d.cutTails()
 		switch c := d.st.score().Compare(first.score()); {
 		case c < 0:

@@ -55,8 +55,8 @@ func (s *search) samples() int {
 	return 3
 }
 
-// fewEnough is the most boards of a job of which a pass is no long wait, of which dives are
-// made side by side, and of which the wide routine plans some of the tasks.
+// fewEnough is the most boards of a job of which a pass is no long wait, which dives cut all,
+// and of which the wide routine plans some of the tasks.
 const fewEnough = 100
 
 // newProof begins a proof at the prices that the search settled on.
