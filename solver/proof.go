@@ -50,7 +50,7 @@ func (s *search) samples() int {
 	case len(s.usable) <= sampledBoards: // a pass is but a step
 		return 0
 	case len(s.usable) > fewEnough || slices.ContainsFunc(s.usable, warped):
-		return 2
+		return 1
 	}
 	return 3
 }
@@ -70,6 +70,7 @@ func (s *search) newProof() *proof {
 // prove stays true.
 func (q *proof) begin(made []int) {
 	q.made, q.work, q.ended, q.promise = made, firstLook, false, unknown
+	q.samples = max(q.samples, min(1, q.s.samples())) // prices must fit what is made now
 	from := q.s.master
 	if q.dual != nil {
 		from = q.dual

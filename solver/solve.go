@@ -158,7 +158,9 @@ func (s *search) workRound(n int, a *outcome) error {
 			return err
 		}
 	}
-	ahead := s.stepProof()
+	// What is missing now may be made with the hasty dive; then the proof would begin anew.
+	early := n < hastyDive && wants(s.best.missing) && len(s.usable) > sampledBoards
+	ahead := !early && s.stepProof()
 	s.fresh = s.fresh || ahead
 	if ahead || a.provenMore() {
 		a.prove(n)
