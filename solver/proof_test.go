@@ -2,6 +2,7 @@ package solver
 
 import (
 	"fmt"
+	"math"
 	"testing"
 
 	"sawbill/layout/check/bound"
@@ -44,13 +45,15 @@ func proveVaried(t *testing.T, seed int64) {
 }
 
 // proveRoughly makes a few passes over all boards, the first at prices drawn by chance
-// about those that the search begins with, for any prices prove something.
+// about those that the search begins with, for any prices prove something. Every other job is
+// looked at roughly at first.
 func (s *search) proveRoughly(work int) {
 	s.master = s.newDual(s.newMaster(s.usable, made(s.p, s.best), false))
 	s.master.ended = true
 	s.master.center = shaken(s.start, s.rng)
 	s.proof = s.newProof()
 	s.proof.work, s.proof.samples = work, 0
+	s.proof.attempts[0].rough = s.o.Seed%2 == 1
 	for range 3 {
 		s.proof.step()
 	}
@@ -97,6 +100,40 @@ func TestShareOfTheProof(t *testing.T) {
 		q := &proof{s: test.s, promise: test.promise}
 		if got := q.share(); got != test.want {
 			t.Errorf("promised %v of %v: share %d, want %d", test.promise, cost, got, test.want)
+		}
+	}
+}
+
+// The first looks at many boards are rough. A proof does not end with such ones, and what it
+// proves is no more than a plan costs.
+func TestLooksBecomeClose(t *testing.T) {
+	p := jobs.New(jobs.Size{Boards: sampledBoards + 2, Kinds: 5, Pieces: 40}, 2)
+	s := newSearch(p, Options{Workers: 2}, func() bool { return false })
+	s.settleIslands(s.first())
+	s.settle(s.best)
+	s.proof = s.newProof()
+	if !s.proof.attempts[0].rough {
+		t.Errorf("the first looks are close")
+	}
+	for n := 0; n < 2000 && !s.proof.ended; n++ {
+		s.proof.step()
+	}
+	last := s.proof.attempts[len(s.proof.attempts)-1]
+	if !s.proof.ended || last.rough {
+		t.Errorf("in the end: ended %v, rough %v", s.proof.ended, last.rough)
+	}
+	if b, ok := s.proof.bound(made(p, s.best)); !ok || b.bound > s.best.cost() || b.bound == 0 {
+		t.Errorf("%v is proven of a plan of %v", b.bound, s.best.cost())
+	}
+}
+
+// The prices of a pass stay the nearer to the best so far the more is promised.
+func TestPull(t *testing.T) {
+	for _, test := range []struct{ promised, proven, want float64 }{
+		{100, 100, 0.3}, {101, 100, 0.34}, {90, 100, 0.3}, {200, 100, 0.7}, {1, 0, 0.7},
+	} {
+		if got := pullFor(test.promised, test.proven); math.Abs(got-test.want) > 1e-9 {
+			t.Errorf("%v promised, %v proven: %v, want %v", test.promised, test.proven, got, test.want)
 		}
 	}
 }
