@@ -42,10 +42,10 @@ const (
 // diveEvery is how many rounds lie between dives, beside those after each pass of the proof:
 // few where most boards are alike, or dives are parts of a plan.
 func (s *search) diveEvery() int {
-	switch n := len(s.alike()); {
+	switch {
 	case s.divesInParts():
 		return 2
-	case 4*n <= len(s.usable):
+	case 4*len(s.alike()) <= len(s.usable):
 		return 3
 	}
 	return 30

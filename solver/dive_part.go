@@ -6,9 +6,9 @@ import (
 	"slices"
 )
 
-// The programme of a dive has a row for every kind of board, and the more there are, the
-// longer a dive takes and the rarer the programme is right about the last of them. Of many
-// boards a dive cuts some anew, for what they make in the best plan.
+// The programme of a dive has a row for every kind of board, so of many boards a dive takes
+// long, and of very many no programme can be solved. There a dive cuts some of them anew, for
+// what they make in the best plan.
 
 // divedBoards is about how many boards are cut anew then, at most; no more than half of all.
 const divedBoards = 200
