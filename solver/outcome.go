@@ -144,7 +144,10 @@ func (s *search) stepProof() bool {
 	if s.unmatched != nil {
 		s.unmatched.best = s.best
 	}
-	ahead := s.proof.step()
+	ahead := false
+	if s.proof.passes < fewPasses || !s.sets.counting() {
+		ahead = s.proof.step()
+	}
 	for range setSteps {
 		s.sets.step()
 	}

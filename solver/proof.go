@@ -33,7 +33,12 @@ type proof struct {
 	ended    bool
 	promise  float64 // how much more may be proven by the next, as a value; below 0 where that is not known
 	pace     pace
+	passes   int // over all boards
 }
+
+// fewPasses is how many passes there are where it is counted what boards make, which proves
+// more.
+const fewPasses = 6
 
 // How many steps a look at a board may take, at first and at most.
 const (
@@ -126,6 +131,7 @@ func (q *proof) step() bool {
 		return false
 	}
 	a.next, a.done, a.lent = 0, true, false
+	q.passes++
 	q.drop()
 	q.promise = unknown
 	return true

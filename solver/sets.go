@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"sawbill/layout"
+	"sawbill/solver/internal/ceiling"
 	"sawbill/solver/internal/column"
 )
 
@@ -18,9 +19,11 @@ import (
 // at prices p of its own. Boards and parts that have nothing to do with the others,
 // such as those of another species, are a job by itself: what is proven of each adds up.
 type sets struct {
-	s      *search
-	made   []int
-	groups []*setGroup
+	s       *search
+	made    []int
+	groups  []*setGroup
+	pace    pace      // of counting what boards make
+	counted *boardSet // the last of which that was done; nil when it was done to the end
 }
 
 // setGroup is boards that have parts in common, and every set of them.
@@ -39,6 +42,9 @@ type boardSet struct {
 	best    *attempt // of its attempts the one that proves the most
 	proven  layout.Money
 	looks   int
+	job     *ceiling.Job // counts what its boards make
+	order   []int        // the boards in the order of the job
+	counted bool         // to the end
 }
 
 // mostSets is the most sets of one group for which they are gone through.
@@ -186,7 +192,7 @@ func (q *sets) step() bool {
 	var most layout.Money
 	var at *setGroup
 	for _, g := range q.groups {
-		if g.all == nil || g.weakest().looks == mostSetLooks {
+		if g.all == nil || q.ended(g, g.weakest()) {
 			continue
 		}
 		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most {
@@ -196,9 +202,26 @@ func (q *sets) step() bool {
 	if at == nil {
 		return false
 	}
-	q.look(at, at.weakest())
+	switch set := at.weakest(); {
+	case set.looks < countedLooks || set.best == nil || !q.counts(at):
+		q.look(at, set)
+	case q.pace.turn(q.s, countedShare):
+		q.count(at, set)
+		q.pace.end(q.s)
+	}
 	return true
 }
+
+// ended reports whether no more can be proven of a set.
+func (q *sets) ended(g *setGroup, set *boardSet) bool {
+	if q.counts(g) {
+		return set.counted
+	}
+	return set.looks == mostSetLooks
+}
+
+// has reports whether a set is one of the group.
+func (g *setGroup) has(set *boardSet) bool { return slices.Contains(g.all, set) }
 
 // weakest is the set of which the least is proven.
 func (g *setGroup) weakest() *boardSet {

@@ -160,7 +160,13 @@ func (s *search) workRound(n int, a *outcome) error {
 	}
 	// What is missing now may be made with the hasty dive; then the proof would begin anew.
 	early := n < hastyDive && wants(s.best.missing) && len(s.usable) > sampledBoards
+	was := s.best
 	ahead := !early && s.stepProof()
+	if s.best != was { // the cuttings of a proof were a better plan
+		if err := a.take(n); err != nil {
+			return err
+		}
+	}
 	s.fresh = s.fresh || ahead
 	if ahead || a.provenMore() {
 		a.prove(n)

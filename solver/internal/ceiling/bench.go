@@ -38,6 +38,7 @@ type Bench struct {
 	mem      [][]Value // of chains, in large pieces
 	piece    int       // which of these is in use
 	used     int       // how much of it
+	spare    [][]Value // rows that may be used again
 
 	cuts  *cuts // of the last bound; nil where it was found without
 	last  int   // the state that the best way across the last blank ends in

@@ -254,6 +254,7 @@ type blankOffcuts struct {
 	top    layout.Length // none reaches higher
 	apart  layout.Length // the least to the strip before one, beyond the kerf of a strip
 	behind layout.Length // the least to what lies beyond one
+	rough  bool          // it comes off before the blank is trued
 	first  int           // the position across where one may start at least
 	next   int
 	most   Value
@@ -271,7 +272,7 @@ func (b *Bench) newBlankOffcuts(a, e, shift layout.Length) []blankOffcuts {
 		return nil
 	}
 	jointed := w.shop.RoughRipKerf + w.shop.EdgeJoint
-	b.addRuns(a, e, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed})
+	b.addRuns(a, e, blankOffcuts{low: shift, top: w.wood.FullWidth(), apart: jointed - w.stripKerf, behind: jointed, rough: true})
 	b.addRuns(a+w.end, e-w.end, blankOffcuts{low: shift + w.near, top: w.wood.FullWidth() - w.far, behind: w.stripKerf})
 	return b.runs
 }
@@ -291,8 +292,8 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 		return
 	}
 	top := o.top
-	for i := range layout.Length(mostBands) {
-		most, least := long*(i+1)/mostBands, long*i/mostBands
+	for _, l := range w.lengthBands(long) {
+		least, most := l.Lo, l.Hi
 		if most < w.shop.MinOffcutLength {
 			continue
 		}
@@ -305,6 +306,35 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 		b.runs = append(b.runs, o)
 	}
 }
+
+// lengthBands divides the lengths that an offcut under a slanting edge may have, up to the
+// longest: into few ranges, or where nothing is taken together into many, narrow ones near the
+// longest, which it mostly has.
+func (w *Board) lengthBands(long layout.Length) []layout.Span {
+	var ends []layout.Length
+	n := layout.Length(mostBands)
+	if w.fine() {
+		n = fineBands
+		for short := w.x.unit / 8; short < long/n; short *= 2 {
+			ends = append(ends, long-short)
+		}
+	}
+	for i := range n + 1 {
+		ends = append(ends, long*i/n)
+	}
+	slices.Sort(ends)
+	var bands []layout.Span
+	for i, hi := range ends[1:] {
+		if hi > ends[i] {
+			bands = append(bands, layout.Span{Lo: ends[i], Hi: hi})
+		}
+	}
+	return bands
+}
+
+// fineBands is into how many ranges the lengths of offcuts under a slanting edge are divided
+// where nothing is taken together.
+const fineBands = 24
 
 // reset begins anew.
 func (o *blankOffcuts) reset() { o.next, o.most, o.mostAt = o.first, none, 0 }

@@ -107,6 +107,24 @@ func New(p *layout.Problem, b *layout.Board) *Board { return newBoard(p, b, wide
 // that New makes it ready for, in three quarters of the time.
 func Rough(p *layout.Problem, b *layout.Board) *Board { return newBoard(p, b, widestRough) }
 
+// Fine makes a board of a problem ready for bounds that count what is made, which take every
+// height of a strip by itself.
+func Fine(p *layout.Problem, b *layout.Board) *Board { return newBoard(p, b, 1) }
+
+// fineScale is by how much more values of a board made ready by Fine are: so that the
+// rounding of offcuts hardly ever comes to a ten-thousandth of the unit.
+const fineScale = 1000
+
+func (w *Board) scale() float64 {
+	if w.fine() {
+		return fineScale
+	}
+	return 1
+}
+
+// fine reports whether nothing is taken together that can be told apart.
+func (w *Board) fine() bool { return w.widest == 1 }
+
 func newBoard(p *layout.Problem, b *layout.Board, widest int) *Board {
 	s := p.Shop
 	w := &Board{shop: s, wood: b, bill: p.Bill, widest: widest, from: s.EndTrim, to: b.Length - s.EndTrim}
@@ -114,11 +132,14 @@ func newBoard(p *layout.Problem, b *layout.Board, widest int) *Board {
 	ways := w.fitting(p)
 	w.setGrids(ways)
 	if area := float64(b.Length) * float64(b.Width+b.TipWidth) / 2; area > 0 {
-		w.rate = float64(s.OffcutCredit) / float64(layout.CreditUnity) * float64(b.Cost) * 100 / (area / mm2)
+		w.rate = w.scale() * float64(s.OffcutCredit) / float64(layout.CreditUnity) * float64(b.Cost) * 100 / (area / mm2)
 	}
 	w.setBriefest(ways)
 	w.setMarks()
-	if w.bar = w.newBar(ways); w.bar != nil && w.bar.exact {
+	if !w.fine() { // pieces are counted by rows of strips
+		w.bar = w.newBar(ways)
+	}
+	if w.bar != nil && w.bar.exact {
 		return w
 	}
 	w.whole = w.newArea(0, b.FullWidth(), func(r layout.Rect) layout.Length {

@@ -152,7 +152,12 @@ func (w *Board) offcutsOf(l *lane, h height, starts []int) offcuts {
 
 // coverStep is what a defect covers across is rounded down by, so that more
 // strips are worth the same.
-func (w *Board) coverStep() layout.Length { return max(w.y.unit, w.wood.FullWidth()/32) }
+func (w *Board) coverStep() layout.Length {
+	if w.fine() {
+		return w.y.unit
+	}
+	return max(w.y.unit, w.wood.FullWidth()/32)
+}
 
 // hindered reports whether a defect or the far edge takes anything from what strips
 // of their height hold where nothing is in the way; the far edge may take it all.

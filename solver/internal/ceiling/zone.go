@@ -1,6 +1,7 @@
 package ceiling
 
 import (
+	"fmt"
 	"slices"
 
 	"sawbill/layout"
@@ -12,21 +13,22 @@ func (w *Board) setZones(l *lane) {
 	for i := range l.classes {
 		c := &l.classes[i]
 		c.zoneAt = make([]int16, w.x.n+1)
-		known, hits := map[zone]int16{}, map[set]int{}
+		known, hits := map[zone]int16{}, map[string]int{}
 		for j := range c.zoneAt {
 			c.zoneAt[j] = -1
 			if w.x.at(j)+c.length > w.to {
 				continue
 			}
-			hit := w.along(c, j)
-			h, ok := hits[hit]
+			hit, cover := w.along(c, j), w.covered(c, j)
+			key := w.hitKey(hit, cover)
+			h, ok := hits[key]
 			if !ok {
 				h = len(c.hits)
-				hits[hit] = h
+				hits[key] = h
 				c.hits = append(c.hits, hit)
-				c.cover = append(c.cover, w.covered(c, j))
+				c.cover = append(c.cover, cover)
 			}
-			c.cover[h] = least(c.cover[h], w.covered(c, j))
+			c.cover[h] = least(c.cover[h], cover)
 			far := w.edge(c, j)
 			z := zone{h, w.y.down(far - w.far + l.topKerf), w.held(c, far)}
 			k, ok := known[z]
@@ -42,6 +44,15 @@ func (w *Board) setZones(l *lane) {
 	for j := range l.same {
 		l.same[j] = j > 0 && !slices.ContainsFunc(l.classes, func(c class) bool { return c.zoneAt[j] != c.zoneAt[j-1] })
 	}
+}
+
+// hitKey is the same for cells that are taken for alike: those that meet the same marks, and
+// where nothing is taken together, that hold as much of them.
+func (w *Board) hitKey(hit set, cover []layout.Length) string {
+	if w.fine() {
+		return fmt.Sprint(hit, cover)
+	}
+	return fmt.Sprint(hit)
 }
 
 // along is the marks that a cell at position j meets.

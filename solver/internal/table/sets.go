@@ -21,6 +21,8 @@ func sets() []set {
 		{"defects", "published plates with defects, one board", defectPlates},
 		{"bars", "published bars: as few as possible", publishedBars},
 		{"stock", "published plates: as few as possible", publishedStock},
+		{"few", "1 to 5 boards, 5 to 13 pieces", whole(jobs.Few)},
+		{"flat", "the same, of boards that do not taper", whole(jobs.FewFlat)},
 		{"small", "3 to 5 boards, 8 to 30 pieces", whole(jobs.Small)},
 		{"shop", "15 to 40 boards, 60 to 200 pieces", whole(jobs.Shop)},
 		{"warped", "the same, of warped boards, with bevels and the rest", whole(jobs.ShopWarped)},
