@@ -34,7 +34,7 @@ func (q *sets) counting() bool {
 // much work in all and in one go.
 const (
 	countedLooks = 8
-	mostCounted  = 1_000_000_000
+	mostCounted  = 20_000_000_000
 	countedSteps = 30_000_000
 )
 

@@ -205,6 +205,8 @@ func (q *sets) step() bool {
 	switch set := at.weakest(); {
 	case set.looks < countedLooks || set.best == nil || !q.counts(at):
 		q.look(at, set)
+		// The cuttings with which it was bounded are cuts that no dive has seen.
+		q.s.fresh = q.s.fresh || set.looks == countedLooks && q.counts(at)
 	case q.pace.turn(q.s, countedShare):
 		q.count(at, set)
 		q.pace.end(q.s)

@@ -1,6 +1,7 @@
 package ceiling
 
 import (
+	"math"
 	"slices"
 
 	"sawbill/layout"
@@ -291,9 +292,20 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 		b.runs = append(b.runs, o)
 		return
 	}
-	top := o.top
-	for _, l := range w.lengthBands(long) {
-		least, most := l.Lo, l.Hi
+	top, bands := o.top, layout.Length(mostBands)
+	switch full := w.wood.FarMin(within) + 2*layout.Micrometre; {
+	case !w.fine():
+	case w.falls(long) <= w.shop.MinOffcutWidth:
+		// The longest is worth the most where it is high enough, for it is higher than the edge
+		// falls along it. Others lie above what is left of its height then.
+		o.span, o.sure, o.top = within, within, min(top, full)
+		b.runs = append(b.runs, o)
+		o.low = max(o.low, full-w.shop.MinOffcutWidth)
+	default:
+		bands = fineBands
+	}
+	for i := range bands {
+		most, least := long*(i+1)/bands, long*i/bands
 		if most < w.shop.MinOffcutLength {
 			continue
 		}
@@ -302,34 +314,17 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 			o.span, o.sure = layout.Span{Lo: within.Hi - most, Hi: within.Hi}, layout.Span{Lo: within.Hi - least, Hi: within.Hi}
 		}
 		o.sure.Hi = max(o.sure.Hi, min(o.sure.Lo+w.shop.MinOffcutLength, within.Hi))
-		o.top = min(top, w.wood.FarMin(o.sure)+2*layout.Micrometre)
-		b.runs = append(b.runs, o)
+		if o.top = min(top, w.wood.FarMin(o.sure)+2*layout.Micrometre); o.top-o.low >= w.shop.MinOffcutWidth || !w.fine() {
+			b.runs = append(b.runs, o)
+		}
 	}
 }
 
-// lengthBands divides the lengths that an offcut under a slanting edge may have, up to the
-// longest: into few ranges, or where nothing is taken together into many, narrow ones near the
-// longest, which it mostly has.
-func (w *Board) lengthBands(long layout.Length) []layout.Span {
-	var ends []layout.Length
-	n := layout.Length(mostBands)
-	if w.fine() {
-		n = fineBands
-		for short := w.x.unit / 8; short < long/n; short *= 2 {
-			ends = append(ends, long-short)
-		}
-	}
-	for i := range n + 1 {
-		ends = append(ends, long*i/n)
-	}
-	slices.Sort(ends)
-	var bands []layout.Span
-	for i, hi := range ends[1:] {
-		if hi > ends[i] {
-			bands = append(bands, layout.Span{Lo: ends[i], Hi: hi})
-		}
-	}
-	return bands
+// falls is by how much the far edge comes nearer to the reference edge, or goes away from it,
+// over a length.
+func (w *Board) falls(long layout.Length) layout.Length {
+	slope := math.Abs(float64(w.wood.Width-w.wood.TipWidth)) / float64(w.wood.Length)
+	return layout.Length(math.Ceil(slope * float64(long)))
 }
 
 // fineBands is into how many ranges the lengths of offcuts under a slanting edge are divided

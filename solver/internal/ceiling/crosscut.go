@@ -76,17 +76,26 @@ func (b *Bench) refined(w *Board, price []Value, enough Value, work int, stop fu
 }
 
 // newCuts makes cells so narrow that no two blanks start in one.
-func newCuts(b *Bench, enough Value) *cuts {
-	w := b.w
-	c := &cuts{b: b, enough: enough}
+func newCuts(b *Bench, enough Value) *cuts { return newCutsOf(b, enough, b.w.fewestCells()) }
+
+// fewestCells is how many cells there must be so that no two blanks start in one.
+func (w *Board) fewestCells() int {
 	least := w.briefest
 	if m := w.shop.MinOffcutLength; w.rate > 0 && m > 0 && (least == 0 || m < least) {
 		least = m
 	}
-	n := layout.Length(8)
+	n := 8
 	if least > 0 {
-		n = max(n, w.wood.Length/least+1)
+		n = max(n, int(w.wood.Length/least)+1)
 	}
+	return n
+}
+
+// newCutsOf makes so many cells.
+func newCutsOf(b *Bench, enough Value, cells int) *cuts {
+	w := b.w
+	c := &cuts{b: b, enough: enough}
+	n := layout.Length(cells)
 	for i := range n {
 		c.at = append(c.at, c.mark(w.wood.Length*i/n))
 	}

@@ -38,6 +38,7 @@ type Counted struct {
 
 	cuts   *cuts      // the cells
 	fronts [][]*front // of blanks, by cell and cell in which the next piece starts; nil: none matters
+	before []Value    // by cell, the most that is worth what lies before it
 	beyond []Value    // by cell, the most that is worth what lies in it and beyond
 	states [][]state  // by cell in which the next piece starts
 	known  []map[tally]int
@@ -62,8 +63,11 @@ type Way struct {
 // Counts says what pieces a way holds, by row of the bill.
 func (c *Counted) Counts(v Way) []int { return c.n.counts(v.tally) }
 
+// turnSteps is the work on a board in one go.
+const turnSteps = 20_000_000
+
 // mostSteps is the work with which it is found what a board is worth without limits.
-const mostSteps = 16_000_000
+const mostSteps = 64_000_000
 
 // newCounted makes a board ready.
 func newCounted(w *Board, n *counter, price []Value, keeps, work int, stop func() bool, each func(n int, do func(k int))) *Counted {
@@ -79,11 +83,19 @@ func newCounted(w *Board, n *counter, price []Value, keeps, work int, stop func(
 	return c
 }
 
-// begin begins anew, for what is worth least or more.
+// mostCells is the most cells that a board is divided into at first.
+const mostCells = 100
+
+// begin begins anew, for what is worth least or more. The cells are so narrow that what lies
+// in one matters about as little.
 func (c *Counted) begin(least Value) {
 	c.least, c.slack, c.found = least, max(0, c.unlimited-least), nil
 	c.forget()
-	c.cuts, c.fronts = newCuts(&c.b, 0), nil
+	n := c.w.fewestCells()
+	if worth := c.w.sound(0, c.w.wood.Length); worth > 0 && c.slack > 0 {
+		n = max(n, int(min(mostCells, 2*worth/c.slack)))
+	}
+	c.cuts, c.fronts = newCutsOf(&c.b, 0, n), nil
 	for k := range c.cuts.at {
 		c.fronts = append(c.fronts, make([]*front, len(c.cuts.at)+1))
 		for m := k + 1; m <= len(c.cuts.at); m++ {
@@ -91,6 +103,21 @@ func (c *Counted) begin(least Value) {
 		}
 	}
 	c.bound()
+	for k := range c.fronts {
+		for m, f := range c.fronts[k] {
+			if f == nil || f.most() == 0 || c.b.ends() {
+				continue
+			}
+			room := c.room(k, m)
+			s := c.cuts.spanOf(k, m)
+			if most, _ := c.b.blank(s.a, s.e, s.short, room-1); most < room {
+				c.fronts[k][m] = nil
+			} else {
+				f.list[0].all = min(f.list[0].all, most)
+			}
+		}
+		c.bound()
+	}
 }
 
 // bound works out what is worth what lies before and beyond every cell at most, and drops the
@@ -113,6 +140,7 @@ func (c *Counted) bound() {
 		c.beyond[k] += c.cuts.kept[k][k]
 	}
 	before := make([]Value, n+1)
+	c.before = before
 	for k := range n {
 		at := before[k] + c.cuts.kept[k][k]
 		before[k+1] = max(before[k+1], at)
@@ -141,27 +169,16 @@ func (c *Counted) raise(least Value) {
 
 // room is what a blank between two cells must be worth to matter.
 func (c *Counted) room(k, m int) Value {
-	before := make([]Value, k+1)
-	for i := range k {
-		at := before[i] + c.cuts.kept[i][i]
-		before[i+1] = max(before[i+1], at)
-		for m := i + 1; m <= k; m++ {
-			gain := c.cuts.kept[i][m]
-			if f := c.fronts[i][m]; f != nil {
-				gain = max(gain, f.most())
-			}
-			before[m] = max(before[m], at+gain)
-		}
-	}
-	return c.least - before[k] - c.cuts.kept[k][k] - c.beyond[m]
+	return c.least - c.before[k] - c.cuts.kept[k][k] - c.beyond[m]
 }
 
-// find goes along the board and lists what it may hold.
+// find goes along the board and lists what it may hold; nil where that takes another turn, or
+// the work is used up.
 func (c *Counted) find() []Way {
 	if c.found != nil {
 		return c.found
 	}
-	if c.workOutBlanks(); c.b.ends() {
+	if !c.workOutBlanks() || c.b.ends() {
 		return nil
 	}
 	n := len(c.cuts.at)
@@ -224,9 +241,10 @@ func (c *Counted) take(m int, s state) {
 	}
 }
 
-// workOutBlanks works out the blanks of which nothing is known by what they hold.
-func (c *Counted) workOutBlanks() {
-	for {
+// workOutBlanks works out the blanks of which nothing is known by what they hold. It reports
+// false when the steps of a turn were made before.
+func (c *Counted) workOutBlanks() bool {
+	for turn := c.b.work + turnSteps; ; {
 		var best *front
 		var at [2]int
 		for k := range c.fronts {
@@ -236,8 +254,11 @@ func (c *Counted) workOutBlanks() {
 				}
 			}
 		}
-		if best == nil || c.b.ends() {
-			return
+		if best == nil {
+			return true
+		}
+		if c.b.work >= turn || c.b.ends() {
+			return false
 		}
 		c.workOut(at[0], at[1])
 		c.bound()
@@ -258,13 +279,6 @@ func (c *Counted) workOut(k, m int) {
 	least := c.room(k, m)
 	s := c.cuts.spanOf(k, m)
 	f := &front{known: true}
-	if !c.fronts[k][m].counted() {
-		// Without regard to what is made it may be worth too little.
-		if most, _ := c.b.blank(s.a, s.e, s.short, least-1); most < least {
-			c.fronts[k][m] = nil
-			return
-		}
-	}
 	*f = c.front(s, c.reach(k), least)
 	if len(f.list) == 0 {
 		f = nil

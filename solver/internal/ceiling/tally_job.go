@@ -117,11 +117,11 @@ func (j *Job) Step() bool {
 		return false
 	}
 	j.each(len(j.boards), func(k int) { j.boards[k].find() })
+	if slices.ContainsFunc(j.boards, func(c *Counted) bool { return c.found == nil }) {
+		j.ended = slices.ContainsFunc(j.boards, func(c *Counted) bool { return c.b.ends() })
+		return !j.ended
+	}
 	for k, c := range j.boards {
-		if c.found == nil {
-			j.ended = true
-			return false
-		}
 		if len(c.found) > 0 && c.found[0].All < j.most[k] { // limits make it worth less
 			j.priced += j.most[k] - c.found[0].All
 			j.most[k] = c.found[0].All
