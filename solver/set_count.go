@@ -9,25 +9,21 @@ import (
 	"sawbill/solver/internal/column"
 )
 
-// counts reports whether what boards make is counted where prices alone prove less than a plan
-// costs: in jobs of few boards and pieces, where no board chosen for a match word and no
-// composition stands behind what is made.
-func (q *sets) counts(g *setGroup) bool {
-	s := q.s
-	if s.copies != nil || len(s.heeds.words) > 0 || total(g.made) > smallPieces || len(g.boards) > smallBoards {
+// counting reports whether it is counted what boards make, where prices alone prove less than
+// a plan costs: in jobs all of whose groups are of few boards and pieces, where no board chosen
+// for a match word and no composition stands behind what is made.
+func (q *sets) counting() bool {
+	if q == nil || q.s.copies != nil || len(q.s.heeds.words) > 0 {
 		return false
 	}
-	for i := range s.p.Bill {
-		if part := &s.p.Bill[i]; part.Resaw && part.Spare > 0 {
+	for i := range q.s.p.Bill {
+		if part := &q.s.p.Bill[i]; part.Resaw && part.Spare > 0 {
 			return false
 		}
 	}
-	return true
-}
-
-// counting reports whether it is counted what the boards of every group make.
-func (q *sets) counting() bool {
-	return q != nil && !slices.ContainsFunc(q.groups, func(g *setGroup) bool { return g.all == nil || !q.counts(g) })
+	return !slices.ContainsFunc(q.groups, func(g *setGroup) bool {
+		return g.all == nil || total(g.made) > smallPieces || len(g.boards) > smallBoards
+	})
 }
 
 // Of a set whose prices were looked at so often it is counted what its boards make, with so

@@ -192,7 +192,7 @@ func (q *sets) step() bool {
 	var most layout.Money
 	var at *setGroup
 	for _, g := range q.groups {
-		if g.all == nil || q.ended(g, g.weakest()) {
+		if g.all == nil || q.ended(g.weakest()) {
 			continue
 		}
 		if lacks := q.s.spentOn(g.boards) - g.weakest().least; lacks > most {
@@ -203,10 +203,10 @@ func (q *sets) step() bool {
 		return false
 	}
 	switch set := at.weakest(); {
-	case set.looks < countedLooks || set.best == nil || !q.counts(at):
+	case set.looks < countedLooks || set.best == nil || !q.counting():
 		q.look(at, set)
 		// The cuttings with which it was bounded are cuts that no dive has seen.
-		q.s.fresh = q.s.fresh || set.looks == countedLooks && q.counts(at)
+		q.s.fresh = q.s.fresh || set.looks == countedLooks && q.counting()
 	case q.pace.turn(q.s, countedShare):
 		q.count(at, set)
 		q.pace.end(q.s)
@@ -215,8 +215,8 @@ func (q *sets) step() bool {
 }
 
 // ended reports whether no more can be proven of a set.
-func (q *sets) ended(g *setGroup, set *boardSet) bool {
-	if q.counts(g) {
+func (q *sets) ended(set *boardSet) bool {
+	if q.counting() {
 		return set.counted
 	}
 	return set.looks == mostSetLooks
