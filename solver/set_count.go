@@ -1,8 +1,6 @@
 package solver
 
 import (
-	"slices"
-
 	"sawbill/layout"
 	"sawbill/layout/check"
 	"sawbill/solver/internal/ceiling"
@@ -10,20 +8,35 @@ import (
 )
 
 // counting reports whether it is counted what boards make, where prices alone prove less than
-// a plan costs: in jobs all of whose groups are of few boards and pieces, where no board chosen
-// for a match word and no composition stands behind what is made.
-func (q *sets) counting() bool {
-	if q == nil || q.s.copies != nil || len(q.s.heeds.words) > 0 {
+// a plan costs.
+func (q *sets) counting() bool { return q != nil && q.countable }
+
+// mayCount reports whether what boards make is counted: in jobs all of whose groups are of few
+// boards and pieces, where no board chosen for a match word and no composition stands behind
+// what is made, and only for what the tests hold against the best of all plans: flat and
+// straight boards, machines of any width, and parts that are square and lie flat.
+func (q *sets) mayCount() bool {
+	s := q.s
+	if s.copies != nil || len(s.heeds.words) > 0 || s.p.Shop.MachineWidth() > 0 {
 		return false
 	}
-	for i := range q.s.p.Bill {
-		if part := &q.s.p.Bill[i]; part.Resaw && part.Spare > 0 {
+	for i := range s.p.Bill {
+		if part := &s.p.Bill[i]; part.Resaw || part.OnEdge || part.Bevel != 0 {
 			return false
 		}
 	}
-	return !slices.ContainsFunc(q.groups, func(g *setGroup) bool {
-		return g.all == nil || total(g.made) > smallPieces || len(g.boards) > smallBoards
-	})
+	for _, g := range q.groups {
+		if g.all == nil || total(g.made) > smallPieces || len(g.boards) > smallBoards {
+			return false
+		}
+		for _, b := range g.boards {
+			wood := &s.p.Stock[b]
+			if !wood.Flat() || wood.Crook > 0 || !ceiling.Fine(s.p, wood).Countable() {
+				return false
+			}
+		}
+	}
+	return true
 }
 
 // Of a set whose prices were looked at so often it is counted what its boards make, with so
@@ -46,19 +59,7 @@ func (q *sets) count(g *setGroup, set *boardSet) {
 		q.counted.job.Rest()
 	}
 	if q.counted = set; set.job == nil {
-		var offers []ceiling.Offer
-		for k, b := range set.best.boards {
-			set.best.dual.m.eachTwin(b, func(twin int) {
-				offers = append(offers, ceiling.Offer{Board: ceiling.Fine(s.p, &s.p.Stock[b]), Cost: set.best.cost(k), Most: set.best.most[k]})
-				set.order = append(set.order, twin)
-			})
-		}
-		price := make([]column.Value, len(set.best.prices))
-		for i, m := range set.best.prices {
-			price[i] = column.FromMoney(m)
-		}
-		each := func(n int, do func(k int)) { s.each(n, func(_ *worker, k int) { do(k) }) }
-		set.job = ceiling.NewJob(offers, exactly(price), g.made, known, mostCounted, s.workers[0].stop, each)
+		set.job = q.newJob(g, set, known)
 	}
 	if set.job == nil {
 		q.counted, set.counted = nil, true
@@ -80,6 +81,26 @@ func (q *sets) count(g *setGroup, set *boardSet) {
 		}
 		q.counted, set.job = nil, nil
 	}
+}
+
+// newJob makes ready to count what the boards of a set make, at the prices that prove the most of
+// it; nil where there is too much to count.
+func (q *sets) newJob(g *setGroup, set *boardSet, known ceiling.Value) *ceiling.Job {
+	s := q.s
+	var offers []ceiling.Offer
+	set.order = nil
+	for k, b := range set.best.boards {
+		set.best.dual.m.eachTwin(b, func(twin int) {
+			offers = append(offers, ceiling.Offer{Board: ceiling.Fine(s.p, &s.p.Stock[b]), Cost: set.best.cost(k), Most: set.best.most[k]})
+			set.order = append(set.order, twin)
+		})
+	}
+	price := make([]column.Value, len(set.best.prices))
+	for i, m := range set.best.prices {
+		price[i] = column.FromMoney(m)
+	}
+	each := func(n int, do func(k int)) { s.each(n, func(_ *worker, k int) { do(k) }) }
+	return ceiling.NewJob(offers, exactly(price), g.made, known, mostCounted, s.workers[0].stop, each)
 }
 
 // take makes a plan of what the boards of a set make at least cost.

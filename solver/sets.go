@@ -19,11 +19,12 @@ import (
 // at prices p of its own. Boards and parts that have nothing to do with the others,
 // such as those of another species, are a job by itself: what is proven of each adds up.
 type sets struct {
-	s       *search
-	made    []int
-	groups  []*setGroup
-	pace    pace      // of counting what boards make
-	counted *boardSet // the last of which that was done; nil when it was done to the end
+	s         *search
+	made      []int
+	groups    []*setGroup
+	pace      pace      // of counting what boards make
+	countable bool      // what they make is counted
+	counted   *boardSet // the last of which that was done; nil when it was done to the end
 }
 
 // setGroup is boards that have parts in common, and every set of them.
@@ -61,6 +62,7 @@ func (s *search) newSets() *sets {
 	if !few {
 		return nil
 	}
+	q.countable = q.mayCount()
 	return q
 }
 

@@ -111,6 +111,13 @@ func Rough(p *layout.Problem, b *layout.Board) *Board { return newBoard(p, b, wi
 // height of a strip by itself.
 func Fine(p *layout.Problem, b *layout.Board) *Board { return newBoard(p, b, 1) }
 
+// mostPlaces is the most places of a board on which it is counted what it makes.
+const mostPlaces = 120_000
+
+// Countable reports whether it can be counted what a board makes: on an exact grid of not too
+// many places.
+func (w *Board) Countable() bool { return w.x.exact && w.y.exact && (w.x.n+1)*(w.y.n+1) <= mostPlaces }
+
 // fineScale is by how much more values of a board made ready by Fine are: so that the
 // rounding of offcuts hardly ever comes to a ten-thousandth of the unit.
 const fineScale = 1000

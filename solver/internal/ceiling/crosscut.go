@@ -203,7 +203,7 @@ func (c *cuts) shortest(k, m int) layout.Length {
 // is worked out no further when it is no more than enough.
 func (c *cuts) trued(k, m int, enough Value) (most Value, known bool) {
 	w, s := c.b.w, c.spanOf(k, m)
-	if len(w.lanes) == 0 || s.e-s.a < w.briefest || w.most > 0 && s.short > w.most {
+	if !w.gives(s) {
 		return 0, true
 	}
 	return c.b.blank(s.a, s.e, s.short, enough)

@@ -11,6 +11,7 @@ import (
 type front struct {
 	list  []option
 	known bool // of this very blank, and not of a larger one
+	open  bool // it is not told what the blank may hold, only what it is worth at most
 }
 
 // most is the most that any of a front is worth at the prices at hand.
@@ -61,10 +62,15 @@ func (c *Counted) front(s blankSpan, reach layout.Length, least Value) front {
 	return f
 }
 
+// gives reports whether a blank so long may be trued.
+func (w *Board) gives(s blankSpan) bool {
+	return len(w.lanes) > 0 && s.e-s.a >= w.briefest && (w.most == 0 || s.short <= w.most)
+}
+
 // laying fills a blank; nil where nothing of it can be worth least.
 func (c *Counted) laying(s blankSpan, reach layout.Length, least Value) *laying {
 	w := c.w
-	if len(w.lanes) == 0 || s.e-s.a < w.briefest || w.most > 0 && s.short > w.most {
+	if !w.gives(s) {
 		return nil
 	}
 	shift := w.shift(s.short)

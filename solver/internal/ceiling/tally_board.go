@@ -99,13 +99,15 @@ func (c *Counted) begin(least Value) {
 	for k := range c.cuts.at {
 		c.fronts = append(c.fronts, make([]*front, len(c.cuts.at)+1))
 		for m := k + 1; m <= len(c.cuts.at); m++ {
-			c.fronts[k][m] = &front{list: []option{{all: c.cuts.most[k][m]}}}
+			if s := c.cuts.spanOf(k, m); c.w.gives(s) {
+				c.fronts[k][m] = &front{list: []option{{all: c.cuts.most[k][m]}}, open: true}
+			}
 		}
 	}
 	c.bound()
 	for k := range c.fronts {
 		for m, f := range c.fronts[k] {
-			if f == nil || f.most() == 0 || c.b.ends() {
+			if f == nil || c.b.ends() {
 				continue
 			}
 			room := c.room(k, m)
@@ -249,7 +251,7 @@ func (c *Counted) workOutBlanks() bool {
 		var at [2]int
 		for k := range c.fronts {
 			for m, f := range c.fronts[k] {
-				if f != nil && m > 0 && m >= k && !f.counted() && (best == nil || f.most() > best.most()) {
+				if f != nil && m > 0 && m >= k && f.open && (best == nil || f.most() > best.most()) {
 					best, at = f, [2]int{k, m}
 				}
 			}
@@ -263,11 +265,6 @@ func (c *Counted) workOutBlanks() bool {
 		c.workOut(at[0], at[1])
 		c.bound()
 	}
-}
-
-// counted reports whether it is told what the blank holds.
-func (f *front) counted() bool {
-	return f.known || len(f.list) != 1 || f.list[0].tally != 0 || f.list[0].all == 0
 }
 
 // workOut works out the blank between two cells.
