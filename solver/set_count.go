@@ -77,7 +77,7 @@ func (q *sets) count(g *setGroup, set *boardSet) {
 	set.least = max(set.least, layout.Money((set.job.Bound()+ceiling.Value(column.Cash)-1)/ceiling.Value(column.Cash)))
 	if set.counted {
 		if set.job.Found() {
-			q.take(set)
+			q.take(g, set)
 		}
 		q.counted, set.job = nil, nil
 	}
@@ -104,15 +104,11 @@ func (q *sets) newJob(g *setGroup, set *boardSet, known ceiling.Value) *ceiling.
 }
 
 // take makes a plan of what the boards of a set make at least cost.
-func (q *sets) take(set *boardSet) {
+func (q *sets) take(g *setGroup, set *boardSet) {
 	s := q.s
 	st := s.best.copy()
-	for _, g := range q.groups {
-		if g.has(set) {
-			for _, b := range g.boards {
-				st.set(b, nil)
-			}
-		}
+	for _, b := range g.boards {
+		st.set(b, nil)
 	}
 	price := make([]column.Value, len(s.p.Bill))
 	for i := range price {

@@ -224,9 +224,6 @@ func (q *sets) ended(set *boardSet) bool {
 	return set.looks == mostSetLooks
 }
 
-// has reports whether a set is one of the group.
-func (g *setGroup) has(set *boardSet) bool { return slices.Contains(g.all, set) }
-
 // weakest is the set of which the least is proven.
 func (g *setGroup) weakest() *boardSet {
 	return slices.MinFunc(g.all, func(a, b *boardSet) int { return cmp.Compare(a.least, b.least) })

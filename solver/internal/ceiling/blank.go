@@ -295,9 +295,10 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 	top, bands := o.top, layout.Length(mostBands)
 	switch full := w.wood.FarMin(within) + 2*layout.Micrometre; {
 	case !w.fine():
-	case w.falls(long) <= w.shop.MinOffcutWidth:
+	case w.falls(long) <= w.shop.MinOffcutWidth && !w.spotted(within):
 		// The longest is worth the most where it is high enough, for it is higher than the edge
-		// falls along it. Others lie above what is left of its height then.
+		// falls along it, and no shorter one leaves out a defect. Others lie above what is left of
+		// its height then.
 		o.span, o.sure, o.top = within, within, min(top, full)
 		b.runs = append(b.runs, o)
 		o.low = max(o.low, full-w.shop.MinOffcutWidth)
@@ -318,6 +319,11 @@ func (b *Bench) addRuns(lo, hi layout.Length, o blankOffcuts) {
 			b.runs = append(b.runs, o)
 		}
 	}
+}
+
+// spotted reports whether a defect lies somewhere along a span.
+func (w *Board) spotted(along layout.Span) bool {
+	return slices.ContainsFunc(w.spots, func(r layout.Rect) bool { return shared(r.Along(), along) > 0 })
 }
 
 // falls is by how much the far edge comes nearer to the reference edge, or goes away from it,

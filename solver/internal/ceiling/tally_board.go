@@ -60,9 +60,6 @@ type Way struct {
 	All, Worth Value
 }
 
-// Counts says what pieces a way holds, by row of the bill.
-func (c *Counted) Counts(v Way) []int { return c.n.counts(v.tally) }
-
 // turnSteps is the work on a board in one go.
 const turnSteps = 20_000_000
 
@@ -251,7 +248,7 @@ func (c *Counted) workOutBlanks() bool {
 		var at [2]int
 		for k := range c.fronts {
 			for m, f := range c.fronts[k] {
-				if f != nil && m > 0 && m >= k && f.open && (best == nil || f.most() > best.most()) {
+				if f != nil && f.open && (best == nil || f.most() > best.most()) {
 					best, at = f, [2]int{k, m}
 				}
 			}
@@ -273,14 +270,11 @@ func (c *Counted) workOut(k, m int) {
 		c.forget()
 		clear(c.free)
 	}
-	least := c.room(k, m)
-	s := c.cuts.spanOf(k, m)
-	f := &front{known: true}
-	*f = c.front(s, c.reach(k), least)
-	if len(f.list) == 0 {
-		f = nil
+	if f := c.front(c.cuts.spanOf(k, m), c.reach(k), c.room(k, m)); len(f.list) > 0 {
+		c.fronts[k][m] = &f
+	} else {
+		c.fronts[k][m] = nil
 	}
-	c.fronts[k][m] = f
 }
 
 // reach is the furthest that a blank which starts in a cell and matters may end.

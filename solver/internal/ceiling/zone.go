@@ -13,7 +13,7 @@ func (w *Board) setZones(l *lane) {
 	for i := range l.classes {
 		c := &l.classes[i]
 		c.zoneAt = make([]int16, w.x.n+1)
-		known, hits := map[zone]int16{}, map[string]int{}
+		known, hits := map[zone]int16{}, map[hitKey]int{}
 		for j := range c.zoneAt {
 			c.zoneAt[j] = -1
 			if w.x.at(j)+c.length > w.to {
@@ -48,11 +48,16 @@ func (w *Board) setZones(l *lane) {
 
 // hitKey is the same for cells that are taken for alike: those that meet the same marks, and
 // where nothing is taken together, that hold as much of them.
-func (w *Board) hitKey(hit set, cover []layout.Length) string {
+type hitKey struct {
+	met   set
+	cover string
+}
+
+func (w *Board) hitKey(met set, cover []layout.Length) hitKey {
 	if w.fine() {
-		return fmt.Sprint(hit, cover)
+		return hitKey{met, fmt.Sprint(cover)}
 	}
-	return fmt.Sprint(hit)
+	return hitKey{met: met}
 }
 
 // along is the marks that a cell at position j meets.
