@@ -89,7 +89,7 @@ func leastOfSets(p *layout.Problem, made []int, known ceiling.Value, rng *rand.R
 func jobOf(p *layout.Problem, usable []int, set int, made []int, known ceiling.Value, rng *rand.Rand) *ceiling.Job {
 	price := make([]ceiling.Value, len(p.Bill))
 	for i := range price {
-		price[i] = ceiling.Value(rng.Intn(2_000_000))
+		price[i] = ceiling.Value(rng.Intn(3) * rng.Intn(1_000_000)) // nothing for some
 	}
 	var offers []ceiling.Offer
 	for k, b := range usable {
